@@ -1,0 +1,23 @@
+// Why: a job is what a finding asks of the shop, in hours, parts and skill.
+import type { Cents } from '../units/money.ts';
+
+/** A repair that a finding asks for. Ranges are [low, high]. */
+export interface Job {
+  readonly id: string;
+  readonly findings: readonly string[];
+  readonly part: string;
+  readonly places: readonly string[];
+  readonly what: string;
+  readonly skill: string;
+  readonly hours: readonly [low: number, high: number];
+  readonly parts: readonly [low: Cents, high: Cents];
+  /** Labor at the shop's own rate, parts and supplies; absent when the shop's rates are not known. */
+  readonly cost?: readonly [low: Cents, high: Cents];
+  readonly leadDays: readonly [low: number, high: number];
+  readonly policy: 'before sale' | 'optional' | 'disclose';
+  /** Ids of jobs that must be done before this one. */
+  readonly after: readonly string[];
+  readonly why: string;
+  /** Where the hours and prices come from. */
+  readonly basis: string;
+}
