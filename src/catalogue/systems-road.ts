@@ -145,6 +145,10 @@ export const systemsRoadParts: readonly Part[] = [
     heardAs: ['rode test'],
     aspects: [
       { id: 'miles', name: 'miles', kind: 'quantity', unit: '[mi_i]' },
+      { id: 'duration', name: 'duration', kind: 'quantity', unit: 'min' },
+      { id: 'top_speed', name: 'top speed', kind: 'quantity', unit: '[mi_i]/h' },
+      { id: 'hardest_braking', name: 'hardest braking', kind: 'quantity', unit: 'm/s2' },
+      { id: 'peak_deceleration', name: 'peak deceleration', kind: 'quantity', unit: 'm/s2' },
       { id: 'pull', name: 'pull', kind: 'choice', of: ['none', 'left', 'right'] },
       { id: 'vibration_mph', name: 'vibration mph', kind: 'quantity', unit: '[mi_i]/h' },
       { id: 'brake_pull', name: 'brake pull', kind: 'yes-no' },

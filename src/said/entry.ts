@@ -8,6 +8,8 @@ import { type Unit, unitCodes } from '../units/unit.ts';
 const id = z.string().regex(/^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/, 'must be a UUID version 7');
 const instant = z.iso.datetime({ offset: true });
 const word = z.string().regex(/^[a-z0-9][a-z0-9_.-]*$/, 'must be a plain lower-case id').max(80);
+/** Some aspects of the catalogue carry the letter of a unit or of a current: outlet_F, load_A. */
+const aspectWord = z.string().regex(/^[a-z0-9][A-Za-z0-9_.-]*$/, 'must be a plain id').max(80);
 const line = z.string().min(1).max(400);
 const text = z.string().max(20_000);
 const unitCode = z.enum(unitCodes as [Unit, ...Unit[]]);
@@ -65,7 +67,7 @@ const observation = z.strictObject({
   walk: id.optional(),
   part: word,
   place: word.optional(),
-  aspect: word,
+  aspect: aspectWord,
   value,
   sense: z.enum(senses),
   polarity: z.enum(['good', 'bad', 'neutral']),

@@ -70,7 +70,8 @@ export interface PutFileReply {
 /** One line of the plain account of what was made of a file. */
 export interface AccountLine {
   readonly file: string;
-  readonly did: 'understood' | 'partly' | 'kept' | 'refused';
+  /** `missing`: the walk has no such file, so what it would tell is unknown. */
+  readonly did: 'understood' | 'partly' | 'kept' | 'refused' | 'missing';
   /** A sentence for a person. */
   readonly says: string;
   readonly line?: number;
@@ -93,6 +94,20 @@ export interface Problem {
   readonly says: string;
   readonly remedy: string;
   readonly where?: string;
+}
+
+/**
+ * GET /api/units/:unit/media/:media: the bytes of a media entry of that unit, by its media id; answers range requests. What
+ * could run in a browser (HTML, SVG) comes as a download.
+ */
+
+/** POST /api/units/:unit/batches/:batch/understand; every field may be left out. */
+export interface UnderstandRequest {
+  /** The walk the files belong to; the batch's own id when left out. */
+  readonly walk?: string;
+  readonly title?: string;
+  readonly by?: string;
+  readonly device?: string;
 }
 
 /**
