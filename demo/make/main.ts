@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { comparablesCsv } from './comparables.ts';
 import { simulate, toGpx, toMotionCsv } from './drive.ts';
 import { photograph } from './plate.ts';
+import { canRecord, record } from './recording.ts';
 import { speak, toWebVtt } from './speech.ts';
 import { ternPhotos } from './tern-38-photos.ts';
 import { dunlinUnit, shop, ternUnit, wrenUnit } from './units.ts';
@@ -30,6 +31,10 @@ for (const [folder, text, unit] of [
   write(folder, 'walk.vtt', toWebVtt(cues));
   write(folder, 'comps.csv', comparablesCsv(150, 150));
   write(folder, 'shop.json', asJson(shop));
+  if (folder === 'hollowell-tern-38') {
+    if (canRecord()) write(folder, 'recording.webm', record(cues));
+    else console.log('The recording is left as it is: espeak-ng and ffmpeg are not on this machine.');
+  }
   console.log(`${folder}: ${words} words in ${(cues.at(-1)!.end / 60).toFixed(1)} minutes, ${cues.length} cues`);
 }
 
