@@ -22,7 +22,7 @@ export function agree(a: Value, b: Value, aspect: Aspect | undefined): boolean {
   if (a.is === 'quantity' && b.is === 'quantity') return overlap(a, b, aspect);
   if (a.is === 'count' && b.is === 'count')
     return a.count === b.count && (a.of === undefined || b.of === undefined || a.of === b.of);
-  if (a.is === 'state' && b.is === 'state') return !isOpposite(a.state as State, b.state as State);
+  if (a.is === 'state' && b.is === 'state') return !isOpposite(a.state, b.state);
   const numberA = plainNumber(a);
   const numberB = plainNumber(b);
   if (numberA !== undefined && numberB !== undefined) return numberA === numberB;

@@ -1,6 +1,6 @@
 // Why: "works", "yes" and "no trouble" are one answer; a rule and a conflict must see it as one.
 import type { Aspect } from '../catalogue/part.ts';
-import { type State, states } from '../catalogue/state.ts';
+import { states } from '../catalogue/state.ts';
 import type { Value } from '../said/entry.ts';
 
 /**
@@ -19,7 +19,7 @@ export function yesOrNo(value: Value, aspect: Aspect | undefined): 'yes' | 'no' 
   if (value.state === 'no' || value.state === 'absent') return 'no';
   if (!asksYesNo) return undefined;
   if (value.state === 'missing' && aspect.id === 'present') return 'no';
-  const news = states[value.state as State];
+  const news = states[value.state];
   if (aspect.good === undefined || news === 'neutral') return undefined;
   return news === 'good' ? aspect.good : aspect.good === 'yes' ? 'no' : 'yes';
 }
