@@ -52,7 +52,7 @@ function entry(n: number): Entry {
     aspect: aspect.id,
     value:
       aspect.kind === 'quantity' && aspect.unit !== undefined
-        ? { is: 'quantity', value: (n * 31) % 100, unit: aspect.unit }
+        ? { is: 'quantity', value: n % 40 === 0 ? 70 : 50 + (n % 4) / 10, unit: aspect.unit }
         : { is: 'state', state: n % 3 === 0 ? 'fails' : 'works' },
     sense: 'condition',
     polarity: 'neutral',
