@@ -9,15 +9,22 @@ export interface Job {
   readonly places: readonly string[];
   readonly what: string;
   readonly skill: string;
-  readonly hours: readonly [low: number, high: number];
-  readonly parts: readonly [low: Cents, high: Cents];
+  /** Absent where no published or usual hours are known: the job is to look and quote, and nothing is made up. */
+  readonly hours?: readonly [low: number, high: number];
+  /** Absent where `hours` is. */
+  readonly parts?: readonly [low: Cents, high: Cents];
   /** Labor at the shop's own rate, parts and supplies; absent when the shop's rates are not known. */
   readonly cost?: readonly [low: Cents, high: Cents];
-  readonly leadDays: readonly [low: number, high: number];
+  /** Absent where `hours` is. */
+  readonly leadDays?: readonly [low: number, high: number];
   readonly policy: 'before sale' | 'optional' | 'disclose';
   /** Ids of jobs that must be done before this one. */
   readonly after: readonly string[];
   readonly why: string;
+  /** What the job is about when it is a look-up row: id of the defect in planned/defect-work. */
+  readonly defect?: string;
+  /** What to bear in mind: "never mix ages". */
+  readonly note?: string;
   /** Where the hours and prices come from. */
   readonly basis: string;
 }
