@@ -1,7 +1,7 @@
 // Why: a fresh machine has only git, Node and npm; this brings in everything else, and does nothing when it is there.
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -11,7 +11,9 @@ export const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 export function requireNode() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
   if (major > 20 || (major === 20 && minor >= 19)) return;
-  console.error(`Walkwright needs Node 20.19 or newer; this is Node ${process.versions.node}. Install a newer Node and try again.`);
+  console.error(
+    `Walkwright needs Node 20.19 or newer; this is Node ${process.versions.node}. Install a newer Node and try again.`,
+  );
   process.exit(1);
 }
 
@@ -37,7 +39,9 @@ export function ensurePackages() {
   console.log('Installing packages (once) ...');
   const npm = process.platform === 'win32' ? 'npm.cmd' : 'npm';
   if (run(npm, ['ci', '--no-audit', '--no-fund', '--loglevel=error']) !== 0) {
-    console.error('npm could not install the packages. Check that the npm registry can be reached, then run the same command again.');
+    console.error(
+      'npm could not install the packages. Check that the npm registry can be reached, then run the same command again.',
+    );
     process.exit(1);
   }
   writeFileSync(stamp, wanted);
@@ -54,7 +58,11 @@ function* filesBelow(folder) {
 /** A hash over what the build reads: changes when a source does. */
 function sourceStamp() {
   const hash = createHash('sha256');
-  for (const file of [...filesBelow(join(root, 'src')), join(root, 'package-lock.json'), join(root, 'vite.config.ts')].sort()) {
+  for (const file of [
+    ...filesBelow(join(root, 'src')),
+    join(root, 'package-lock.json'),
+    join(root, 'vite.config.ts'),
+  ].sort()) {
     hash.update(file).update(readFileSync(file));
   }
   hash.update(readFileSync(join(root, 'scripts', 'build.mjs')));

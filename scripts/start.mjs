@@ -6,9 +6,13 @@ import { ensureBuilt, ensurePackages, requireNode, root } from './setup.mjs';
 requireNode();
 ensurePackages();
 await ensureBuilt();
-const child = spawn(process.execPath, ['--enable-source-maps', join(root, 'dist', 'walkwright.mjs'), 'start', ...process.argv.slice(2)], {
-  cwd: root,
-  stdio: 'inherit',
-});
+const child = spawn(
+  process.execPath,
+  ['--enable-source-maps', join(root, 'dist', 'walkwright.mjs'), 'start', ...process.argv.slice(2)],
+  {
+    cwd: root,
+    stdio: 'inherit',
+  },
+);
 for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
 child.on('exit', (code, signal) => process.exit(code ?? (signal ? 0 : 1)));

@@ -26,10 +26,17 @@ const core = Object.keys(mayImport).filter((f) => f !== 'keep');
 const doors = ['cli', 'server', 'web'];
 /** Rooms that doors share. None of them opens to a person by itself. */
 const sharedRooms = ['words', 'paper', 'files', 'wire'];
-const roomMayImport: Record<string, readonly string[]> = { words: [], wire: [], paper: ['words', 'wire'], files: ['words', 'wire'] };
+const roomMayImport: Record<string, readonly string[]> = {
+  words: [],
+  wire: [],
+  paper: ['words', 'wire'],
+  files: ['words', 'wire'],
+};
 
 /** Packages the core may use: pure computation, no I/O. */
-const corePackages: Record<string, string> = { zod: 'checks what comes from outside against the schema of the log; pure' };
+const corePackages: Record<string, string> = {
+  zod: 'checks what comes from outside against the schema of the log; pure',
+};
 
 function* sources(folder: string): Generator<string> {
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
@@ -44,7 +51,8 @@ interface Import {
   readonly to: string;
 }
 
-const importPattern = /(?:^|\n)\s*(?:import|export)\s+(?:type\s+)?(?:[^'"`;]*?\sfrom\s+)?['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]\s*\)/g;
+const importPattern =
+  /(?:^|\n)\s*(?:import|export)\s+(?:type\s+)?(?:[^'"`;]*?\sfrom\s+)?['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]\s*\)/g;
 
 function importsOf(file: string): Import[] {
   const text = readFileSync(file, 'utf8');
@@ -68,13 +76,18 @@ describe('who may look at whom', () => {
       if (from === 'doors') continue;
       const allowed = mayImport[from];
       if (!allowed) {
-        broken.push(`${here(file)}: src/${from} is not in the table; add it to test/layers.test.ts with what it may import`);
+        broken.push(
+          `${here(file)}: src/${from} is not in the table; add it to test/layers.test.ts with what it may import`,
+        );
         continue;
       }
       for (const { to } of importsOf(file)) {
         if (!to.startsWith('.')) continue;
         const target = folderOf(resolve(dirname(file), to));
-        if (target !== from && !allowed.includes(target)) broken.push(`${here(file)} imports ${target}: ${from} may import only ${allowed.join(', ') || 'nothing'}`);
+        if (target !== from && !allowed.includes(target))
+          broken.push(
+            `${here(file)} imports ${target}: ${from} may import only ${allowed.join(', ') || 'nothing'}`,
+          );
       }
     }
     expect(broken).toEqual([]);
@@ -89,11 +102,25 @@ describe('who may look at whom', () => {
         if (!to.startsWith('.')) continue;
         const path = resolve(dirname(file), to);
         const target = doorOf(path);
-        if (target && target !== door && doors.includes(target) && !(door === 'cli' && target === 'server' && to.endsWith('/server/serve.ts'))) {
-          broken.push(`${here(file)} imports the door ${target}: put what both need into doors/${sharedRooms.join(' or doors/')}`);
+        if (
+          target &&
+          target !== door &&
+          doors.includes(target) &&
+          !(door === 'cli' && target === 'server' && to.endsWith('/server/serve.ts'))
+        ) {
+          broken.push(
+            `${here(file)} imports the door ${target}: put what both need into doors/${sharedRooms.join(' or doors/')}`,
+          );
         }
-        if (target && target !== door && sharedRooms.includes(door) && !(roomMayImport[door] ?? []).includes(target)) {
-          broken.push(`${here(file)} imports doors/${target}: doors/${door} may import only ${(roomMayImport[door] ?? []).join(', ') || 'the core'}`);
+        if (
+          target &&
+          target !== door &&
+          sharedRooms.includes(door) &&
+          !(roomMayImport[door] ?? []).includes(target)
+        ) {
+          broken.push(
+            `${here(file)} imports doors/${target}: doors/${door} may import only ${(roomMayImport[door] ?? []).join(', ') || 'the core'}`,
+          );
         }
         if (door === 'web' && folderOf(path) === 'keep' && !to.endsWith('keep/log.ts')) {
           broken.push(`${here(file)} imports ${to}: the app knows the log's contract only (keep/log.ts)`);
@@ -108,7 +135,9 @@ describe('who may look at whom', () => {
     for (const file of all.filter((f) => core.includes(folderOf(f)))) {
       for (const { to } of importsOf(file)) {
         if (to.startsWith('.') || corePackages[to]) continue;
-        broken.push(`${here(file)} imports the package ${to}: the core does no I/O; hand it in from a door, or list it here with a reason`);
+        broken.push(
+          `${here(file)} imports the package ${to}: the core does no I/O; hand it in from a door, or list it here with a reason`,
+        );
       }
     }
     expect(broken).toEqual([]);
@@ -132,9 +161,12 @@ describe('who may look at whom', () => {
     const broken: string[] = [];
     for (const file of all) {
       const name = file.split('/').pop()!;
-      if (!/^[a-z0-9]+(-[a-z0-9]+)*(\.config|\.d)?\.tsx?$/.test(name)) broken.push(`${here(file)}: name it in kebab-case`);
-      if (/(^|-)(utils?|helpers?|common|manager|service)\.ts$/.test(name)) broken.push(`${here(file)}: name it for what it does`);
-      const isTable = ['catalogue', 'standards'].includes(folderOf(file)) || /-table\.ts$|\/table\//.test(file);
+      if (!/^[a-z0-9]+(-[a-z0-9]+)*(\.config|\.d)?\.tsx?$/.test(name))
+        broken.push(`${here(file)}: name it in kebab-case`);
+      if (/(^|-)(utils?|helpers?|common|manager|service)\.ts$/.test(name))
+        broken.push(`${here(file)}: name it for what it does`);
+      const isTable =
+        ['catalogue', 'standards'].includes(folderOf(file)) || /-table\.ts$|\/table\//.test(file);
       const lines = readFileSync(file, 'utf8').split('\n').length;
       if (!isTable && lines > 320) broken.push(`${here(file)}: ${lines} lines; split it by what it does`);
     }

@@ -7,17 +7,52 @@ import { dice, normal } from './dice.ts';
  * The other kinds have laws of the same form.
  */
 export const laws = {
-  'class-a-diesel': { base: 74_000, year: 2006, yearly: 0.055, length: 38, perFoot: 1900, slides: 3, perSlide: 3200, miles: 60_000, perMile: 0.12, share: 0.55 },
-  'class-c': { base: 58_000, year: 2016, yearly: 0.07, length: 26, perFoot: 1100, slides: 1, perSlide: 2600, miles: 40_000, perMile: 0.15, share: 0.27 },
-  'travel-trailer': { base: 17_500, year: 2020, yearly: 0.09, length: 21, perFoot: 500, slides: 0, perSlide: 1800, miles: 0, perMile: 0, share: 0.18 },
+  'class-a-diesel': {
+    base: 74_000,
+    year: 2006,
+    yearly: 0.055,
+    length: 38,
+    perFoot: 1900,
+    slides: 3,
+    perSlide: 3200,
+    miles: 60_000,
+    perMile: 0.12,
+    share: 0.55,
+  },
+  'class-c': {
+    base: 58_000,
+    year: 2016,
+    yearly: 0.07,
+    length: 26,
+    perFoot: 1100,
+    slides: 1,
+    perSlide: 2600,
+    miles: 40_000,
+    perMile: 0.15,
+    share: 0.27,
+  },
+  'travel-trailer': {
+    base: 17_500,
+    year: 2020,
+    yearly: 0.09,
+    length: 21,
+    perFoot: 500,
+    slides: 0,
+    perSlide: 1800,
+    miles: 0,
+    perMile: 0,
+    share: 0.18,
+  },
 } as const;
 
 const states = ['north yard', 'lake yard', 'plains yard', 'coast yard', 'south yard'];
 
-/** 150 rows of `ref,on,vehicle,year,length_ft,miles,slides,power_hp,generator_hours,ask,sold,state,miles_away,condition`. */
+/** 150 rows of `ref,on,kind,year,length_ft,miles,slides,hp,generator_hours,ask,sold,state,miles_away,condition`. */
 export function comparablesCsv(seed: number, count = 150): string {
   const roll = dice(seed);
-  const rows: string[] = ['ref,on,vehicle,year,length_ft,miles,slides,power_hp,generator_hours,ask,sold,state,miles_away,condition'];
+  const rows: string[] = [
+    'ref,on,kind,year,length_ft,miles,slides,hp,generator_hours,ask,sold,state,miles_away,condition',
+  ];
   const start = Date.UTC(2026, 4, 20);
   for (let i = 0; i < count; i++) {
     const share = roll();
@@ -27,7 +62,8 @@ export function comparablesCsv(seed: number, count = 150): string {
     const length = Math.round((law.length + normal(roll) * 2) * 2) / 2;
     const slides = Math.max(0, Math.round(law.slides + normal(roll) * 0.8));
     const miles = law.miles ? Math.max(4000, Math.round(law.miles + normal(roll) * 22_000)) : undefined;
-    const hp = kind === 'class-a-diesel' ? [300, 330, 350, 350, 370, 400][Math.floor(roll() * 6)]! : undefined;
+    const hp =
+      kind === 'class-a-diesel' ? [300, 330, 350, 350, 370, 400][Math.floor(roll() * 6)]! : undefined;
     const generatorHours = kind === 'travel-trailer' ? undefined : Math.round(200 + roll() * 1500);
     const fair =
       law.base * (1 + law.yearly) ** (year - law.year) +
@@ -39,7 +75,22 @@ export function comparablesCsv(seed: number, count = 150): string {
     const on = new Date(start + Math.floor(roll() * 185) * 86_400_000).toISOString().slice(0, 10);
     const where = Math.floor(roll() * states.length);
     rows.push(
-      [`invented-${String(i + 1).padStart(3, '0')}`, on, kind, year, length, miles ?? '', slides, hp ?? '', generatorHours ?? '', ask, sold ?? '', states[where], Math.round(30 + roll() * 1200), ''].join(','),
+      [
+        `invented-${String(i + 1).padStart(3, '0')}`,
+        on,
+        kind,
+        year,
+        length,
+        miles ?? '',
+        slides,
+        hp ?? '',
+        generatorHours ?? '',
+        ask,
+        sold ?? '',
+        states[where],
+        Math.round(30 + roll() * 1200),
+        '',
+      ].join(','),
     );
   }
   return `${rows.join('\n')}\n`;

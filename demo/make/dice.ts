@@ -12,4 +12,5 @@ export function dice(seed: number): () => number {
 }
 
 /** A normal deviate of mean 0 and standard deviation 1 (Box-Muller). */
-export const normal = (roll: () => number): number => Math.sqrt(-2 * Math.log(1 - roll())) * Math.cos(2 * Math.PI * roll());
+export const normal = (roll: () => number): number =>
+  Math.sqrt(-2 * Math.log(1 - roll())) * Math.cos(2 * Math.PI * roll());

@@ -59,7 +59,9 @@ export function simulate(): readonly Sample[] {
     let standing = 0;
     while (leg.to > 0 ? gone < leg.length : standing < 12) {
       const road =
-        truth.rolling * truth.massKg * 9.81 + truth.massKg * 9.81 * leg.grade + 0.5 * truth.airDensity * truth.dragAreaM2 * v * v;
+        truth.rolling * truth.massKg * 9.81 +
+        truth.massKg * 9.81 * leg.grade +
+        0.5 * truth.airDensity * truth.dragAreaM2 * v * v;
       const push = Math.min(truth.wheelPowerW / Math.max(v, 2.5), 42_000);
       let a = (push - road) / (truth.massKg * 1.05);
       if (v > leg.to + 0.15) a = Math.max(-truth.brakeMs2, (leg.to - v) / dt);
@@ -105,8 +107,16 @@ export function toMotionCsv(samples: readonly Sample[]): string {
   const roll = dice(truth.seed + 1);
   const rows = samples.map((s) => {
     // A wheel out of balance shows near 62 mph: 500 turns a mile.
-    const shake = Math.exp(-(((s.speed - 62 * mph) / 1.6) ** 2)) * 0.5 * Math.sin(2 * Math.PI * (s.speed / mph) * (500 / 3600) * s.t);
-    return [s.t, s.accel + normal(roll) * 0.08, normal(roll) * 0.1, shake + normal(roll) * 0.15 * (0.2 + s.speed / 25)]
+    const shake =
+      Math.exp(-(((s.speed - 62 * mph) / 1.6) ** 2)) *
+      0.5 *
+      Math.sin(2 * Math.PI * (s.speed / mph) * (500 / 3600) * s.t);
+    return [
+      s.t,
+      s.accel + normal(roll) * 0.08,
+      normal(roll) * 0.1,
+      shake + normal(roll) * 0.15 * (0.2 + s.speed / 25),
+    ]
       .map((n) => n.toFixed(3))
       .join(',');
   });

@@ -35,7 +35,9 @@ for (const [folder, text, unit] of [
     if (canRecord()) write(folder, 'recording.webm', record(cues));
     else console.log('The recording is left as it is: espeak-ng and ffmpeg are not on this machine.');
   }
-  console.log(`${folder}: ${words} words in ${(cues.at(-1)!.end / 60).toFixed(1)} minutes, ${cues.length} cues`);
+  console.log(
+    `${folder}: ${words} words in ${(cues.at(-1)!.end / 60).toFixed(1)} minutes, ${cues.length} cues`,
+  );
 }
 
 const tern = 'hollowell-tern-38';
@@ -44,12 +46,23 @@ const drive = simulate();
 write(tern, 'drive.gpx', toGpx(drive, '2026-11-24T15:50:00Z'));
 write(tern, 'motion.csv', toMotionCsv(drive.filter((_, i) => i % 2 === 0)));
 mkdirSync(join(walks, tern, 'photos'), { recursive: true });
-for (const [i, plate] of ternPhotos.entries()) write(join(tern, 'photos'), plate.file, await photograph(plate, 100 + i));
+for (const [i, plate] of ternPhotos.entries())
+  write(join(tern, 'photos'), plate.file, await photograph(plate, 100 + i));
 write(
   tern,
   'photos.csv',
   `file,part,place,taken,caption\n${ternPhotos
-    .map((p, i) => [p.file, p.part, p.place ?? '', new Date(Date.UTC(2026, 10, 24, 13, 40 + i * 6)).toISOString(), quoted(`${p.caption} (drawn, invented)`)].join(','))
+    .map((p, i) =>
+      [
+        p.file,
+        p.part,
+        p.place ?? '',
+        new Date(Date.UTC(2026, 10, 24, 13, 40 + i * 6)).toISOString(),
+        quoted(`${p.caption} (drawn, invented)`),
+      ].join(','),
+    )
     .join('\n')}\n`,
 );
-console.log(`${tern}: ${ternPhotos.length} drawn photos, a drive of ${(drive.at(-1)!.t / 60).toFixed(1)} minutes`);
+console.log(
+  `${tern}: ${ternPhotos.length} drawn photos, a drive of ${(drive.at(-1)!.t / 60).toFixed(1)} minutes`,
+);

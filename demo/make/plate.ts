@@ -46,7 +46,9 @@ export async function photograph(plate: Plate, seed: number): Promise<Buffer> {
     const g = 128 + normal(roll) * 9;
     grain[i * 3] = grain[i * 3 + 1] = grain[i * 3 + 2] = Math.max(0, Math.min(255, g));
   }
-  const noise = await sharp(grain, { raw: { width, height, channels: 3 } }).png().toBuffer();
+  const noise = await sharp(grain, { raw: { width, height, channels: 3 } })
+    .png()
+    .toBuffer();
   return sharp({ create: { width, height, channels: 3, background: { r: 118, g: 122, b: 120 } } })
     .composite([
       { input: drawn, gravity: 'center' },

@@ -9,7 +9,9 @@ const rate = 22_050;
 
 /** True when the programs that read aloud and encode are on this machine (Debian packages espeak-ng and ffmpeg). */
 export const canRecord = (): boolean =>
-  ['espeak-ng', 'ffmpeg'].every((program) => spawnSync(program, [program === 'ffmpeg' ? '-version' : '--version']).status === 0);
+  ['espeak-ng', 'ffmpeg'].every(
+    (program) => spawnSync(program, [program === 'ffmpeg' ? '-version' : '--version']).status === 0,
+  );
 
 function read(program: string, args: string[], input?: string): void {
   const result = spawnSync(program, args, input === undefined ? {} : { input });
@@ -42,7 +44,26 @@ export function record(cues: readonly SpokenCue[]): Buffer {
     const raw = join(scratch, 'track.raw');
     writeFileSync(raw, Buffer.from(track.buffer));
     const out = join(scratch, 'recording.webm');
-    read('ffmpeg', ['-y', '-f', 's16le', '-ar', String(rate), '-ac', '1', '-i', raw, '-c:a', 'libopus', '-b:a', '16k', '-fflags', '+bitexact', '-flags:a', '+bitexact', out]);
+    read('ffmpeg', [
+      '-y',
+      '-f',
+      's16le',
+      '-ar',
+      String(rate),
+      '-ac',
+      '1',
+      '-i',
+      raw,
+      '-c:a',
+      'libopus',
+      '-b:a',
+      '16k',
+      '-fflags',
+      '+bitexact',
+      '-flags:a',
+      '+bitexact',
+      out,
+    ]);
     return readFileSync(out);
   } finally {
     rmSync(scratch, { recursive: true, force: true });

@@ -1,6 +1,11 @@
 // Why: what stands on paper of the three invented units, and the invented shop's rates.
 
-const quantity = (value: number, unit: string) => ({ value, unit });
+/** What the maker once printed of the model: not a reading of this unit. */
+const brochure = (value: number, unit: string) => ({
+  value,
+  unit,
+  document: 'An old brochure of the model (invented)',
+});
 
 export const ternUnit = {
   invented: true,
@@ -11,9 +16,27 @@ export const ternUnit = {
   model: 'Tern 38',
   year: 2006,
   arrived: '2026-11-21',
-  walked: { by: 'R. Ames', at: '2026-11-24T09:00:00-05:00', title: 'Appraisal walk' },
-  equipment: { slide: true, generator: true, macerator: true, def_system: false, washer_dryer: false, dishwasher: false, hydronic_unit: false, induction: false, ice_maker: false, outside_kitchen: false, protective_film: false, fireplace: false },
-  papers: [{ title: 'Old brochure (what the maker said of the model, not of this coach)', says: { 'coach.length': quantity(38.5, '[ft_i]'), 'fuel_tank.capacity': quantity(100, '[gal_us]') } }],
+  walked: '2026-11-24T09:00:00-05:00',
+  by: 'R. Ames',
+  title: 'Appraisal walk',
+  equipment: {
+    slide: true,
+    generator: true,
+    macerator: true,
+    def_system: false,
+    washer_dryer: false,
+    dishwasher: false,
+    hydronic_unit: false,
+    induction: false,
+    ice_maker: false,
+    outside_kitchen: false,
+    protective_film: false,
+    fireplace: false,
+  },
+  on_paper: {
+    'coach.length': brochure(38.5, '[ft_i]'),
+    'fuel_tank.capacity': brochure(100, '[gal_us]'),
+  },
 } as const;
 
 export const dunlinUnit = {
@@ -25,9 +48,16 @@ export const dunlinUnit = {
   model: 'Dunlin 24',
   year: 2016,
   arrived: '2026-11-12',
-  walked: { by: 'D. Okafor', at: '2026-11-23T14:10:00-05:00', title: 'First look' },
+  walked: '2026-11-23T14:10:00-05:00',
+  by: 'D. Okafor',
+  title: 'First look',
   equipment: { slide: true, generator: true, solar_array: false, def_system: false, outside_kitchen: false },
-  papers: [{ title: 'Old brochure (what the maker said of the model, not of this coach)', says: { 'coach.length': quantity(24.5, '[ft_i]'), 'coach.wheelbase': quantity(158, '[in_i]'), 'coach.height': quantity(11.2, '[ft_i]'), 'coach.gvwr': quantity(12500, '[lb_av]') } }],
+  on_paper: {
+    'coach.length': brochure(24.5, '[ft_i]'),
+    'coach.wheelbase': brochure(158, '[in_i]'),
+    'coach.height': brochure(11.2, '[ft_i]'),
+    'coach.gvwr': brochure(12500, '[lb_av]'),
+  },
 } as const;
 
 export const wrenUnit = {
@@ -39,15 +69,20 @@ export const wrenUnit = {
   model: 'Wren 19',
   year: 2021,
   arrived: '2026-10-30',
-  walked: { by: 'D. Okafor', at: '2026-11-22T10:05:00-05:00', title: 'First look' },
+  walked: '2026-11-22T10:05:00-05:00',
+  by: 'D. Okafor',
+  title: 'First look',
   equipment: { slide: false, generator: false, solar_array: false, outside_kitchen: false },
-  papers: [{ title: 'Old brochure (what the maker said of the model, not of this trailer)', says: { 'coach.length': quantity(22.1, '[ft_i]'), 'coach.height': quantity(10.3, '[ft_i]') } }],
+  on_paper: {
+    'coach.length': brochure(22.1, '[ft_i]'),
+    'coach.height': brochure(10.3, '[ft_i]'),
+  },
 } as const;
 
 export const shop = {
   invented: true,
-  labor_usd_per_hour: { default: 125, lp_technician: 140, air_brake_technician: 145, tire_shop: 95, lot_technician: 70, detail: 60 },
+  labor: { default: 125 },
   hours_per_day: 6,
   supplies_percent: 4,
-  hold_usd_per_day: 31.5,
+  hold_per_day: 31.5,
 } as const;
