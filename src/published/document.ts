@@ -14,7 +14,15 @@ export interface Claim {
   readonly id: string;
   readonly text: string;
   /** Which part of the listing it stands in. */
-  readonly section: 'headline' | 'identity' | 'chassis' | 'house' | 'disclosure' | 'not checked' | 'praise' | 'money';
+  readonly section:
+    | 'headline'
+    | 'identity'
+    | 'chassis'
+    | 'house'
+    | 'disclosure'
+    | 'not checked'
+    | 'praise'
+    | 'money';
   readonly standing: 'backed' | 'unbacked' | 'contradicted';
   /** How the thing is known: told apart in every document. */
   readonly basis: 'measured' | 'seen' | 'label' | 'figured' | 'told' | 'guessed' | 'none';
@@ -26,6 +34,10 @@ export interface Claim {
   readonly rewording?: string;
   /** Whether it stands in the published text. A contradicted claim never does. */
   readonly published: boolean;
+  /** Fields of the unit's own entry that it rests on ("year", "asking"): what the dealership wrote down before the walk. */
+  readonly paper?: readonly string[];
+  /** The station whose coverage it reports: evidence that nobody looked. */
+  readonly station?: string;
 }
 
 export interface Chapter {
@@ -33,6 +45,8 @@ export interface Chapter {
   readonly end: number;
   readonly station: string;
   readonly title: string;
+  /** The recording whose clock `start` and `end` are read on, in seconds. */
+  readonly media: string;
 }
 
 /** The listing: claims in order, and what schema.org is told. */

@@ -1,0 +1,88 @@
+// Why: a recording is opened at the second that matters; chapters are the stations of the walk, named with what was found there.
+import { partOf, stationOf } from '../catalogue/index.ts';
+import type { Finding } from '../judged/finding.ts';
+import type { Cue, Observation } from '../said/entry.ts';
+import type { Chapter, Unpublished } from './document.ts';
+import { byWorst, isFault } from './fault.ts';
+import { plainNear } from './plain-near.ts';
+import { factWords, subjectWords } from './plain-subject.ts';
+import { type Heard, stationRuns } from './station-runs.ts';
+
+/** Parts that a walker speaks of anywhere: hearing them says little of where he stands. */
+const anywhere = new Set(['coach', 'engine', 'fresh_tank', 'gray_tank', 'black_tank', 'plumbing']);
+
+const spoken = (o: Observation): (Heard & { readonly media: string; readonly id: string }) | undefined => {
+  const station = partOf(o.part)?.station;
+  if (o.source.from !== 'speech' || station === undefined) return undefined;
+  return {
+    station,
+    at: o.source.start,
+    weight: anywhere.has(o.part) ? 0.2 : 1,
+    media: o.source.media,
+    id: o.id,
+  };
+};
+
+/** The cue that announces a station between two moments ("up on the roof now"), if one does. */
+function announced(cues: readonly Cue[], station: string, after: number, before: number): number | undefined {
+  const say = stationOf(station)?.say ?? [];
+  return cues.find(
+    (c) =>
+      c.start > after && c.start <= before && say.some((w) => ` ${c.text.toLowerCase()} `.includes(` ${w}`)),
+  )?.start;
+}
+
+/** "left rear inner tire at its limit"; for a sight, "entry step loose". */
+function foundWords(f: Finding): string {
+  const near = plainNear(f);
+  const said =
+    near !== '' ? near : f.fact !== undefined && f.fact.value.is !== 'text' ? factWords(f.fact) : f.verdict;
+  return `${subjectWords(f)} ${said}`;
+}
+
+function titleOf(station: string, found: readonly Finding[]): string {
+  const name = stationOf(station)?.name ?? station;
+  if (found.length === 0) return name;
+  const [first, second] = found;
+  const named = [first, second].filter((f) => f !== undefined).map(foundWords);
+  const more = found.length - named.length;
+  return `${name}: ${named.join('; ')}${more > 0 ? `; ${more} more` : ''}`;
+}
+
+function ofOne(media: string, cues: readonly Cue[], u: Unpublished): readonly Chapter[] {
+  const heard = [...u.record.standing.values()]
+    .map(spoken)
+    .filter((h) => h !== undefined && h.media === media)
+    .filter((h) => h !== undefined)
+    .toSorted((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
+  if (heard.length === 0) return [];
+  const runs = stationRuns(heard);
+  const end = cues.reduce((latest, c) => Math.max(latest, c.end), heard.at(-1)?.at ?? 0);
+  const starts = runs.map((r, i) =>
+    i === 0 ? 0 : (announced(cues, r.station, runs[i - 1]?.last ?? 0, r.first) ?? r.first),
+  );
+  const faults = u.findings.filter(isFault).toSorted(byWorst);
+  return runs.map((r, i) => {
+    const from = starts[i] ?? r.first;
+    const to = starts[i + 1] ?? Math.max(end, r.last + 1);
+    const here = faults.filter((f) =>
+      f.fact?.evidence.some(
+        (o) =>
+          o.source.from === 'speech' &&
+          o.source.media === media &&
+          o.source.start >= from &&
+          o.source.start < to,
+      ),
+    );
+    return { start: from, end: to, station: r.station, title: titleOf(r.station, here), media };
+  });
+}
+
+/** Chapters of every recording with a transcript, in the order in which the transcripts were kept. They follow one another without a gap. */
+export function chapters(u: Unpublished): readonly Chapter[] {
+  const seen = new Map<string, readonly Cue[]>();
+  for (const t of u.record.transcripts) seen.set(t.media, t.cues);
+  for (const o of u.record.standing.values())
+    if (o.source.from === 'speech' && !seen.has(o.source.media)) seen.set(o.source.media, []);
+  return [...seen].flatMap(([media, cues]) => ofOne(media, cues, u));
+}

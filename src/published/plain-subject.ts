@@ -1,0 +1,40 @@
+// Why: "left rear inner tire" and "Tire, left rear inner" are the same thing, worded once for every document.
+import { aspectOf, partOf } from '../catalogue/index.ts';
+import { placeName } from '../catalogue/place.ts';
+import type { Fact } from '../known/facts.ts';
+import { plainValue } from './plain-value.ts';
+
+type Whose = { readonly part: string; readonly place?: string | undefined };
+
+const bare = (id: string): string => id.replaceAll(/[_.-]/g, ' ');
+
+/** The part's name; an id that the catalogue does not have is shown as words. */
+export const partName = (part: string): string => partOf(part)?.name ?? bare(part);
+
+/** The aspect's name as words. */
+export const aspectName = (part: string, aspect: string): string =>
+  aspectOf(part, aspect)?.name ?? bare(aspect);
+
+/** "Tire, left rear inner": for the head of a line. */
+export const subjectTitle = ({ part, place }: Whose): string =>
+  place === undefined ? partName(part) : `${partName(part)}, ${placeName(place)}`;
+
+const lowered = (name: string): string =>
+  /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+
+/** "left rear inner tire": within a sentence. */
+export const subjectWords = ({ part, place }: Whose): string =>
+  place === undefined ? lowered(partName(part)) : `${placeName(place)} ${lowered(partName(part))}`;
+
+/** "tread mid 2/32 in", "works", "no crack": what a fact says of its part, without naming it. */
+export function factWords(fact: Pick<Fact, 'part' | 'aspect' | 'value'>): string {
+  const aspect = aspectOf(fact.part, fact.aspect);
+  const name = aspectName(fact.part, fact.aspect);
+  const value = plainValue(fact.value, aspect);
+  if (fact.aspect === 'operates' && fact.value.is === 'state') return value;
+  if (fact.value.is === 'state' && aspect?.kind === 'yes-no') {
+    if (fact.value.state === 'yes') return aspect.good === 'no' ? `${name} seen` : name;
+    if (fact.value.state === 'no') return aspect.good === 'yes' ? `${name}: no` : `no ${name}`;
+  }
+  return fact.aspect === 'condition' ? value : `${name} ${value}`;
+}

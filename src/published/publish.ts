@@ -1,0 +1,19 @@
+// Why: the last stage of the story: all that is known and judged becomes documents for people. Pure and without layout.
+import { chapters } from './chapters.ts';
+import { claims } from './claims.ts';
+import type { Packet, Unpublished } from './document.ts';
+import { unitName } from './headline.ts';
+import { jsonLd } from './json-ld.ts';
+import { report } from './report.ts';
+
+/** Makes the packet: the same input gives the same documents, to the letter. */
+export function publish(u: Unpublished): Packet {
+  const all = claims(u);
+  return {
+    ...u,
+    claims: all,
+    listing: { title: unitName(u), claims: all.filter((c) => c.published), jsonLd: jsonLd(u, all) },
+    report: report(u),
+    chapters: chapters(u),
+  };
+}
