@@ -214,7 +214,7 @@ describe('a small unit', () => {
     expect(JSON.stringify(p.listing.jsonLd)).not.toMatch(/enginePower/);
   });
   test('machines are told the miles in statute miles', () => {
-    expect(p.listing.jsonLd['mileageFromOdometer']).toEqual({
+    expect(p.listing.jsonLd.mileageFromOdometer).toEqual({
       '@type': 'QuantitativeValue',
       value: 52_300,
       unitCode: 'SMI',
