@@ -1,0 +1,74 @@
+// Why: a transcript becomes the words kept whole, and what was heard in them as proposals; a corrected one stays, replaced.
+import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
+import type { Cue, Entry } from '../../said/entry.ts';
+import { hear } from '../../said/hear/hear.ts';
+import { readTranscript } from '../../said/transcript/read-transcript.ts';
+import { sayWalk } from '../words/say-account.ts';
+import type { Draft } from './make-entries.ts';
+import { addSeconds } from './read-when.ts';
+import type { Reader, Reading } from './reading.ts';
+import { FileRefusal } from './walk-file.ts';
+
+/** The log takes so many cues in one entry; a longer transcript is kept in several. */
+const mostCues = 50_000;
+
+/** The log takes so many characters in one cue. */
+const mostLetters = 20_000;
+const shorten = (cue: Cue): readonly Cue[] => {
+  if (cue.text.length <= mostLetters) return [cue];
+  const pieces = Math.ceil(cue.text.length / mostLetters);
+  return Array.from({ length: pieces }, (_, i) => ({
+    ...cue,
+    text: cue.text.slice(i * mostLetters, (i + 1) * mostLetters),
+  }));
+};
+
+/**
+ * Reads a transcript. The entries are made here, in the order in which they were said, because an observation that corrects
+ * an earlier one names it by the id it was given.
+ * @param kind the kind of vehicle, where it is known
+ */
+export function readWalk(
+  { file, text, about }: Reader,
+  make: (draft: Draft) => Entry,
+  kind: VehicleKind | undefined,
+): Reading {
+  const { cues: whole, puzzles } = readTranscript(file.name, text);
+  const cues = whole.flatMap(shorten);
+  const faults = puzzles.map((p) => ({ file: file.name, ...p }));
+  if (cues.length === 0)
+    throw new FileRefusal(
+      faults[0] ?? { file: file.name, line: 0, code: 'transcript-empty', raw: text.slice(0, 400) },
+    );
+  for (let from = 0; from < cues.length; from += mostCues) {
+    make({
+      kind: 'transcript',
+      walk: about.walk,
+      media: file.media.id,
+      cues: cues.slice(from, from + mostCues),
+    });
+  }
+  const heard = hear(cues, kind ? { vehicle: kind } : {});
+  const ids: string[] = [];
+  for (const o of heard.observations) {
+    const replaces = (o.corrects ?? []).flatMap((i) => ids[i] ?? []);
+    const made = make({
+      kind: 'observation',
+      walk: about.walk,
+      part: o.part,
+      aspect: o.aspect,
+      value: o.value,
+      sense: o.sense,
+      polarity: o.polarity,
+      hedged: o.hedged,
+      sure: o.sure,
+      source: { from: 'speech', media: file.media.id, start: o.start, end: o.end, words: o.words },
+      at: addSeconds(about.at, o.start),
+      ...(o.place === undefined ? {} : { place: o.place }),
+      ...(o.saidBy === undefined ? {} : { saidBy: o.saidBy }),
+      ...(replaces.length > 0 ? { replaces } : {}),
+    });
+    ids.push(made.id);
+  }
+  return { drafts: [], faults, account: [sayWalk(file.name, cues.length, ids.length, faults.length)] };
+}
