@@ -47,7 +47,19 @@ export interface Worked {
 export interface Refused {
   readonly refused: string;
   readonly detail?: string;
+  /** Names of optional needs, one of which would have made it possible. */
+  readonly lacks?: readonly string[];
 }
+
+/** Why an input is missing. `several places`: said at more than one place, and the figure is of none of them in particular. */
+export type Lack =
+  | 'not said'
+  | 'unknown'
+  | 'conflict'
+  | 'hearsay'
+  | 'wrong unit'
+  | 'not a number'
+  | 'several places';
 
 /** A calculator. */
 export interface FigureCard {
@@ -86,8 +98,13 @@ export interface Figure {
         readonly binds?: string;
         readonly note?: string;
       }
-    | { readonly is: 'gap'; readonly missing: readonly Need[]; readonly refused?: Refused };
+    | {
+        readonly is: 'gap';
+        readonly missing: readonly Need[];
+        readonly refused?: Refused;
+        readonly why?: Readonly<Record<string, Lack>>;
+      };
   readonly inputs: readonly { readonly need: Need; readonly given: Given }[];
-  /** Share of the variance by input, largest first: what would make it surer. */
+  /** Share of the variance by input ("method": the figure's own doubt), largest first: what would make it surer. */
   readonly drivenBy: readonly { readonly name: string; readonly share: number }[];
 }
