@@ -44,7 +44,10 @@ export interface Log {
   /** Every entry as journal lines, in order: backup, and the way from one keeper to another. */
   export(): AsyncIterable<string>;
   /** Reads journal lines; keeps what is sound, names what is not. */
-  import(lines: AsyncIterable<string> | Iterable<string>, progress?: (done: number) => void): Promise<Imported>;
+  import(
+    lines: AsyncIterable<string> | Iterable<string>,
+    progress?: (done: number) => void,
+  ): Promise<Imported>;
   close(): Promise<void>;
 }
 
@@ -65,9 +68,15 @@ export interface Damage {
 
 /** Media by content: the bytes are the key. */
 export interface MediaStore {
-  put(bytes: AsyncIterable<Uint8Array> | Iterable<Uint8Array>, limit?: number): Promise<{ readonly sha256: string; readonly bytes: number }>;
+  put(
+    bytes: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
+    limit?: number,
+  ): Promise<{ readonly sha256: string; readonly bytes: number }>;
   has(sha256: string): Promise<boolean>;
   /** A part of the bytes, for a player that seeks; `end` is inclusive. */
-  open(sha256: string, range?: { readonly start: number; readonly end: number }): Promise<AsyncIterable<Uint8Array> | undefined>;
+  open(
+    sha256: string,
+    range?: { readonly start: number; readonly end: number },
+  ): Promise<AsyncIterable<Uint8Array> | undefined>;
   size(sha256: string): Promise<number | undefined>;
 }
