@@ -35,11 +35,21 @@ export interface WordStep {
 
 export type Step = NumberStep | WordStep;
 
+/** Something known beside the fact of a proof. */
+export interface ProofFact {
+  readonly part: string;
+  readonly place?: string;
+  readonly aspect: string;
+  readonly value: Value;
+}
+
 /** A worked case of a rule. Every rule has one on each published number, and one where nobody looked. */
 export interface Proof {
   readonly given: Value | undefined;
   readonly outcome: Outcome;
   readonly verdict: Verdict;
+  /** What else is known, for a rule whose limit stands on the unit's own plate or that asks about something beside it. */
+  readonly beside?: readonly ProofFact[];
   /** Who published this answer, where somebody else did. */
   readonly from?: string;
 }
