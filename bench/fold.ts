@@ -6,6 +6,8 @@ import type { Entry, Observation } from '../src/said/entry.ts';
 import { uuidV7 } from '../src/said/uuid.ts';
 
 const entries = 100_000;
+/** Those of which something of their own can be said. */
+const speakable = parts.filter((p) => p.aspects.length > 0);
 const start = Date.UTC(2026, 0, 5);
 
 /** Folds 100,000 entries of an invented unit: `ms` for the whole log; `detail` has the cost of one more entry. */
@@ -41,7 +43,7 @@ function entry(n: number): Entry {
   };
   if (n % 10 === 9)
     return { ...envelope, kind: 'ruling', on: id(n - 5), ruling: n % 30 === 9 ? 'reject' : 'accept' };
-  const part = parts[(n * 7) % parts.length]!;
+  const part = speakable[(n * 7) % speakable.length]!;
   const aspect = part.aspects[n % part.aspects.length]!;
   const place = part.places[n % Math.max(1, part.places.length)];
   const observation: Observation = {
