@@ -1,6 +1,7 @@
 // Why: what the server and the app say to each other, in one place, so that neither can drift. Types only, no logic.
 import type { Appended, Kept } from '../../keep/log.ts';
 import type { Verdict } from '../../judged/rule.ts';
+import type { Sizes } from '../../published/drawing/sizes.ts';
 import type { Entry } from '../../said/entry.ts';
 
 /** GET /api/about */
@@ -33,6 +34,8 @@ export interface YardRow {
   readonly seen: number;
   readonly expected: number;
   readonly askingCents?: number;
+  /** What it is drawn as, and how each size is known. */
+  readonly sizes?: Sizes;
   readonly last: number;
 }
 

@@ -1,0 +1,38 @@
+// Why: which unit this is, how long it has stood here, and how it stands, on every sheet.
+import { Link } from 'wouter';
+import { vehicleKindNames } from '../../../catalogue/vehicle-kind.ts';
+import { daysBetween, readDay } from '../../../units/day.ts';
+import { Tally } from '../mark/tally.tsx';
+import { useUnit } from './unit-context.ts';
+
+export function UnitHead() {
+  const { packet } = useUnit();
+  const { unit, walks } = packet.record;
+  const arrived = readDay(unit.arrived ?? '');
+  const here = arrived && daysBetween(arrived, packet.on);
+  const about = [
+    unit.stock && `Stock ${unit.stock}`,
+    unit.vehicle && vehicleKindNames[unit.vehicle],
+    unit.year && `year ${unit.year}`,
+    here !== undefined && (here === 1 ? 'here 1 day' : `here ${here} days`),
+    walks.length > 0 ? `walked by ${[...new Set(walks.map((w) => w.by))].join(', ')}` : 'not walked yet',
+  ].filter(Boolean);
+  const named =
+    unit.name ?? ([unit.year, unit.maker, unit.model].filter(Boolean).join(' ') || 'A unit without a name');
+  document.title = `${named} · Walkwright`;
+  return (
+    <header className="head">
+      <div>
+        <Link className="back" href="/">
+          The yard
+        </Link>
+        <h1>{named}</h1>
+        <p className="about">
+          {about.join(' · ')}
+          {unit.invented && <span className="num"> (invented unit)</span>}
+        </p>
+      </div>
+      <Tally tally={packet.report.tally} />
+    </header>
+  );
+}

@@ -1,0 +1,90 @@
+// Why: the frame round every sheet of a unit: its head, the sheets, and the walk along the foot.
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { flow } from '../../../flow.ts';
+import type { Observation } from '../../../said/entry.ts';
+import { useAbout, useToday } from '../ask/about.tsx';
+import { Mishap } from '../ask/mishap.tsx';
+import { Trouble } from '../ask/trouble.tsx';
+import { newEntry } from '../kept/new-entry.ts';
+import { put } from '../kept/outbox.ts';
+import { useUnitLog } from '../kept/use-unit-log.ts';
+import { PlayerProvider } from '../play/player.tsx';
+import { Screen } from '../play/screen.tsx';
+import { WalkFoot } from '../strip/walk-foot.tsx';
+import { Rejected } from './rejected.tsx';
+import { rulingsOf } from './rulings-of.ts';
+import { sheetOf } from './sheets.ts';
+import { UnitContext, type UnitOnScreen } from './unit-context.ts';
+import { UnitHead } from './unit-head.tsx';
+import { UnitSheets } from './unit-sheets.tsx';
+
+export function UnitPage({ unit, sheet }: { unit: string; sheet: string | undefined }) {
+  const { dealership } = useAbout();
+  const on = useToday();
+  const log = useUnitLog(unit);
+  const entries = useDeferredValue(log.entries);
+  const packet = useMemo(() => (entries.length > 0 ? flow(entries, on) : undefined), [entries, on]);
+  const rulings = useMemo(() => rulingsOf(entries), [entries]);
+  const write = useCallback<UnitOnScreen['write']>(
+    (...drafts) => put(drafts.map((d) => newEntry(dealership, unit, d))),
+    [dealership, unit],
+  );
+  const [rejected, setRejected] = useState<Observation>();
+  const rule = useCallback<UnitOnScreen['rule']>(
+    (on, ruling) => {
+      write<'ruling'>({ kind: 'ruling', on: on.id, ruling });
+      setRejected(ruling === 'reject' ? on : undefined);
+    },
+    [write],
+  );
+  const onScreen = useMemo(
+    () => packet && { unit, entries, packet, rulings, write, rule },
+    [unit, entries, packet, rulings, write, rule],
+  );
+
+  if (!onScreen) {
+    return (
+      <main className="lead" id="sheet">
+        <p>
+          <a href="/">The yard</a>
+        </p>
+        {log.problem ? (
+          <Trouble problem={log.problem} again={log.fetchNew} />
+        ) : (
+          <p className="soft">
+            {log.state === 'fetching'
+              ? 'Fetching what is known of this unit.'
+              : 'Nothing is known of a unit at this address.'}
+          </p>
+        )}
+      </main>
+    );
+  }
+  const shown = sheetOf(sheet, onScreen.entries);
+  const Content = shown.content;
+  return (
+    <UnitContext value={onScreen}>
+      <PlayerProvider>
+        <div className="unit-page">
+          <UnitHead />
+          <UnitSheets shown={shown.id} />
+          <main id="sheet">
+            {rejected && (
+              <Rejected
+                of={rejected}
+                onTakeBack={() => rule(rejected, 'accept')}
+                onLeave={() => setRejected(undefined)}
+              />
+            )}
+            {log.problem && <Trouble problem={log.problem} again={log.fetchNew} />}
+            <Screen shown={shown.id === 'review'} />
+            <Mishap key={shown.id}>
+              <Content />
+            </Mishap>
+          </main>
+          <WalkFoot />
+        </div>
+      </PlayerProvider>
+    </UnitContext>
+  );
+}
