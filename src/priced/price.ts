@@ -10,11 +10,34 @@ export interface AdjustedComparable {
   readonly adjusted: Cents;
   readonly grossPercent: number;
   readonly weight: number;
-  /** Why it was left out, when it was. */
+  /** Why it was left out, when it was: a code of price-words.ts, with its detail after a colon. */
   readonly leftOut?: string;
 }
 
-/** What the comparables say. */
+/**
+ * The unit's own work, which the range does not take off: it is for the unit with the work before sale done. Totals of the jobs
+ * that have a cost; `unpriced` counts those that have none.
+ */
+export interface WorkBeside {
+  readonly before: readonly [low: Cents, high: Cents];
+  readonly left: readonly [low: Cents, high: Cents];
+  readonly unpriced: number;
+}
+
+/** What the comparables say. Cautions are codes of price-words.ts, with their detail after a colon. */
 export type PriceView =
-  | { readonly is: 'priced'; readonly low: Cents; readonly middle: Cents; readonly high: Cents; readonly used: readonly AdjustedComparable[]; readonly leftOut: readonly AdjustedComparable[]; readonly cautions: readonly string[] }
-  | { readonly is: 'gap'; readonly missing: readonly string[]; readonly leftOut: readonly AdjustedComparable[] };
+  | {
+      readonly is: 'priced';
+      readonly low: Cents;
+      readonly middle: Cents;
+      readonly high: Cents;
+      readonly used: readonly AdjustedComparable[];
+      readonly leftOut: readonly AdjustedComparable[];
+      readonly cautions: readonly string[];
+      readonly work?: WorkBeside;
+    }
+  | {
+      readonly is: 'gap';
+      readonly missing: readonly string[];
+      readonly leftOut: readonly AdjustedComparable[];
+    };
