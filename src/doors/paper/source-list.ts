@@ -1,0 +1,58 @@
+// Why: law, standards, makers, trade practice and our own defaults bind differently, so a report lists them apart.
+import type { Packet } from '../../published/document.ts';
+import type { Citation, Standing } from '../../standards/standard.ts';
+import { sayRead, standingTitles } from '../words/say-limit.ts';
+
+export interface ListedSource {
+  readonly title: string;
+  readonly scope: string;
+  readonly address: string;
+  readonly says: readonly string[];
+}
+
+export interface SourceGroup {
+  readonly standing: string;
+  readonly sources: readonly ListedSource[];
+}
+
+function citationsOf(p: Packet): readonly Citation[] {
+  return [
+    ...p.findings.flatMap((f) => [
+      ...f.cites,
+      ...f.limits.flatMap((l) => l.cites),
+      ...(f.limit?.cites ?? []),
+    ]),
+    ...p.figures.flatMap((f) => [...f.card.cites, ...f.inputs.flatMap((i) => i.given.cites ?? [])]),
+  ];
+}
+
+const order = Object.keys(standingTitles) as Standing[];
+
+/** Everything cited by a finding or figure of the packet, once each, grouped by how binding it is. */
+export function sourceList(p: Packet): readonly SourceGroup[] {
+  const bySource = new Map<string, Citation[]>();
+  for (const c of citationsOf(p)) bySource.set(c.source.id, [...(bySource.get(c.source.id) ?? []), c]);
+  return order.flatMap((standing) => {
+    const sources = [...bySource.values()]
+      .flatMap((cites) =>
+        cites[0]?.source.standing === standing ? [{ source: cites[0].source, cites }] : [],
+      )
+      .toSorted((a, b) => (a.source.title < b.source.title ? -1 : 1))
+      .map(({ source, cites }) => ({
+        title: [source.title, source.publisher, source.edition]
+          .filter((w, i, all) => w !== '' && all.indexOf(w) === i)
+          .join(', '),
+        scope: source.scope,
+        address: source.address ?? '',
+        says: [
+          ...new Set(
+            cites.map(
+              (c) =>
+                `${c.clause === '' || c.clause === 'no source' ? '' : `${c.clause}: `}${c.says.replace(/\.$/, '')} (${sayRead(c.read)}).`,
+            ),
+          ),
+        ].sort(),
+      }));
+    return sources.length === 0 ? [] : [{ standing: standingTitles[standing], sources }];
+  });
+}
