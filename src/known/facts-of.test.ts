@@ -1,9 +1,9 @@
 // Why: papers and eyes answer through one door; it must say when they disagree and what the unit cannot have.
 import { describe, expect, test } from 'vitest';
+import { coach } from '../../test/sample-entries.ts';
 import type { Entry } from '../said/entry.ts';
 import { day } from '../units/day.ts';
 import { factsOf } from './facts-of.ts';
-import { coach } from './fold.samples.ts';
 import { fold } from './fold.ts';
 
 const says = coach();

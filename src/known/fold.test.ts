@@ -1,8 +1,8 @@
 // Why: the fold's laws: order and repetition make no difference, nothing is lost, and a contradiction is never smoothed over.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { coach, idOf } from '../../test/sample-entries.ts';
 import type { Entry, Observation, Value } from '../said/entry.ts';
-import { coach, idOf } from './fold.samples.ts';
 import { beginFold, fold, recordOf, take } from './fold.ts';
 
 const says = coach();

@@ -21,7 +21,7 @@ export interface Job {
   /** Ids of jobs that must be done before this one. */
   readonly after: readonly string[];
   readonly why: string;
-  /** What the job is about when it is a look-up row: id of the defect in planned/defect-work. */
+  /** What the job is about when it is a look-up row: id of the defect in planned/table. */
   readonly defect?: string;
   /** What to bear in mind: "never mix ages". */
   readonly note?: string;

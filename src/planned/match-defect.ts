@@ -1,8 +1,8 @@
 // Why: a finding says what failed; the shop needs to know which usual work that is, or that there is none.
 import { aspectOf, partOf } from '../catalogue/index.ts';
 import type { Finding } from '../judged/finding.ts';
-import { defectWork } from './defect-work/index.ts';
 import type { DefectWork } from './defect-work.ts';
+import { defectWork } from './table/index.ts';
 
 /** What a hit counts: the check that means it, its words spoken, the state or text seen, the aspect's own words. */
 const worth = { means: 4, cue: 3, seen: 2, word: 1 } as const;

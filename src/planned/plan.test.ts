@@ -1,15 +1,15 @@
 // Why: no finding may be lost on the way to the shop, no hour or cent invented, and no work put in the wrong order.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { coach } from '../../test/sample-entries.ts';
 import { aspectOf, partOf } from '../catalogue/index.ts';
 import { isPlace } from '../catalogue/place.ts';
 import type { State } from '../catalogue/state.ts';
 import type { Finding } from '../judged/finding.ts';
-import { coach } from '../known/fold.samples.ts';
 import type { EntryOf, Value } from '../said/entry.ts';
-import { defectWork } from './defect-work/index.ts';
 import { matchDefect } from './match-defect.ts';
 import { plan } from './plan.ts';
+import { defectWork } from './table/index.ts';
 import { workOrders } from './work-order.ts';
 
 const says = coach();

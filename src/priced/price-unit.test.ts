@@ -1,8 +1,8 @@
 // Why: a price that looks exact and is not does harm; the steps, the gaps and the cautions are held here.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { coach } from '../../test/sample-entries.ts';
 import { factsOf } from '../known/facts-of.ts';
-import { coach } from '../known/fold.samples.ts';
 import { fold } from '../known/fold.ts';
 import type { Job } from '../planned/job.ts';
 import type { Comparable, Entry } from '../said/entry.ts';

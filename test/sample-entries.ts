@@ -1,7 +1,7 @@
 // Why: tests of the fold need many small entries; this makes them, of an invented unit, with ids that can be named by number.
-import type { EntryOf, Observation, Ruling, Value } from '../said/entry.ts';
-import { uuidV7 } from '../said/uuid.ts';
-import type { Unit } from '../units/unit.ts';
+import type { EntryOf, Observation, Ruling, Value } from '../src/said/entry.ts';
+import { uuidV7 } from '../src/said/uuid.ts';
+import type { Unit } from '../src/units/unit.ts';
 
 const start = Date.UTC(2026, 0, 5, 12, 0, 0);
 
