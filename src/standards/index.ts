@@ -14,9 +14,10 @@ import {
   nfpa72,
   nfpa1192,
   smokeAlarmLife,
+  smokeAlarmWatch,
 } from './national-fire-protection-association/alarms-and-extinguishers.ts';
 import {
-  lpDropAllowed,
+  lpPressureHeld,
   regulatorLockUp,
   technicianTraining,
 } from './national-fire-protection-association/lp-tests.ts';
@@ -42,6 +43,7 @@ import {
   brokenLeaves,
   bubbleOut,
   bubbleWatch,
+  ceilingFlat,
   ceilingSag,
   floorSoft,
   floorSoftMuch,
@@ -58,7 +60,9 @@ import {
   pondingStop,
   pondingUsual,
   sealTear,
+  sealWhole,
   seamOpen,
+  seamWhole,
   softRoof,
   softRoofStop,
   stepSwayOut,
@@ -88,10 +92,12 @@ import {
   radiatorOut,
   radiatorWatch,
   rechargeSlow,
+  reliefValve,
   stopHeavyWatch,
   stopLightWatch,
   warningLate,
 } from './trade-practice/engine-and-chassis.ts';
+import { ul943 } from './trade-practice/ground-fault.ts';
 import {
   boxWarm,
   cargoRoomy,
@@ -120,7 +126,9 @@ import {
   legWatch,
   regulatorOut,
   regulatorWatch,
+  runningHigh,
   runningLeast,
+  runningLow,
   runningMost,
   skinStop,
   skinWatch,
@@ -147,6 +155,11 @@ import {
   treadSteerWatch,
 } from './trade-practice/tires.ts';
 import { meterGuidance, moistureGuidance, woodRot, woodUsual } from './trade-practice/wood-moisture.ts';
+import {
+  cylinderVisual,
+  cylinderVolumetric,
+  section180p209,
+} from './us-code-of-federal-regulations/49-cfr-180-209.ts';
 import { liningAirDrum, liningHydraulic } from './us-code-of-federal-regulations/49-cfr-393-47.ts';
 import { stopHeavy, stopLight } from './us-code-of-federal-regulations/49-cfr-393-52.ts';
 import { windshieldSpot } from './us-code-of-federal-regulations/49-cfr-393-60.ts';
@@ -162,6 +175,12 @@ import {
   lowAirWarning,
 } from './us-code-of-federal-regulations/49-cfr-570-57.ts';
 import { cargoLeftAtLeast } from './us-code-of-federal-regulations/49-cfr-571-120.ts';
+import { labelWaterWeight } from './us-code-of-federal-regulations/49-cfr-571-120-cargo.ts';
+import {
+  odometerExemptOver,
+  odometerYearsNewer,
+  odometerYearsOlder,
+} from './us-code-of-federal-regulations/49-cfr-580-17-odometer.ts';
 import {
   section393p9,
   section393p47,
@@ -193,7 +212,8 @@ export const limits: readonly Limit[] = [
   lpAlarmLifeLongest,
   extinguisherLife,
   extinguisherInternal,
-  lpDropAllowed,
+  smokeAlarmWatch,
+  lpPressureHeld,
   regulatorLockUp,
   restFull,
   restHalf,
@@ -233,6 +253,9 @@ export const limits: readonly Limit[] = [
   brokenLeaf,
   brokenLeaves,
   noOpenRecall,
+  sealWhole,
+  seamWhole,
+  ceilingFlat,
   freezeGood,
   freezeWeak,
   beltsWatch,
@@ -259,6 +282,7 @@ export const limits: readonly Limit[] = [
   activeCodes,
   jackDropWatch,
   jackDropOut,
+  reliefValve,
   splitGood,
   splitLow,
   legLow,
@@ -299,6 +323,8 @@ export const limits: readonly Limit[] = [
   runningMost,
   cargoUseful,
   cargoRoomy,
+  runningLow,
+  runningHigh,
   tireAgeLook,
   tireAgePlan,
   tireAgeOut,
@@ -310,6 +336,8 @@ export const limits: readonly Limit[] = [
   spareAgeOut,
   woodUsual,
   woodRot,
+  cylinderVolumetric,
+  cylinderVisual,
   lashPower18,
   lashManual18,
   liningAirDrum,
@@ -326,7 +354,11 @@ export const limits: readonly Limit[] = [
   governorCutOut,
   airRecharge,
   lowAirWarning,
+  labelWaterWeight,
   cargoLeftAtLeast,
+  odometerExemptOver,
+  odometerYearsOlder,
+  odometerYearsNewer,
 ];
 
 /** Every source that is named by itself; those of single citations are reached through the limits. */
@@ -339,9 +371,12 @@ export const sources: readonly Source[] = [
   alarmLifeNotes,
   technicianTraining,
   batteryPage,
+  ul943,
   tradePractice,
   moistureGuidance,
   meterGuidance,
+  section180p209,
+  section180p209,
   section393p47,
   section393p52,
   section393p60,

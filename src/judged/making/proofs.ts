@@ -63,3 +63,7 @@ function numberValue(value: number, unit: Unit, plusOrMinus: number | undefined)
 
 const withBeside = (proof: Proof, beside: readonly ProofFact[]): Proof =>
   beside.length > 0 ? { ...proof, beside } : proof;
+
+/** A date as it stands on a case ("2019", "2019-11", "2019-11-24"), and what must come of it on 2026-11-24. */
+export const dateProofs = (cases: readonly WordCase[]): Proof[] =>
+  cases.map(([text, outcome, verdict]) => ({ given: { is: 'text', text }, outcome, verdict }));

@@ -2,6 +2,7 @@
 import { day } from '../../units/day.ts';
 import { limitOf } from '../limit-of.ts';
 import type { Citation, Source } from '../standard.ts';
+import { practiceLimit } from '../trade-practice/practice.ts';
 
 const readOn = day('2026-11-24');
 
@@ -146,4 +147,12 @@ export const extinguisherInternal = limitOf(
     says: 'a stored-pressure extinguisher is examined inside every 6 years',
     read: readOn,
   },
+);
+
+export const smokeAlarmWatch = practiceLimit(
+  'smoke-alarm-watch',
+  'age of a smoke alarm, watch',
+  'a',
+  8,
+  'two years before its end a smoke alarm is changed with the next service',
 );

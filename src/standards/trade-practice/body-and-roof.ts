@@ -178,3 +178,24 @@ export const brokenLeaves = practiceLimit(
   'more than one: do not drive',
 );
 export const noOpenRecall = practiceLimit('open-recalls', 'open recalls', '1', 0, 'no recall is open');
+export const sealWhole = practiceLimit(
+  'slide-seal-whole',
+  'tear in a slide seal',
+  '[in_i]',
+  0,
+  'a seal without a tear keeps water out',
+);
+export const seamWhole = practiceLimit(
+  'roof-seam-whole',
+  'open length of a roof seam, watch',
+  '[in_i]',
+  0,
+  'a seam is closed along its whole length',
+);
+export const ceilingFlat = practiceLimit(
+  'ceiling-flat',
+  'sag of the ceiling, watch',
+  '[in_i]',
+  0,
+  'a dry ceiling is flat',
+);

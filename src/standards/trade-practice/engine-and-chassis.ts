@@ -183,3 +183,10 @@ export const jackDropOut = practiceLimit(
   1,
   'a jack that drops over an inch overnight leaks',
 );
+export const reliefValve = practiceLimit(
+  'air-relief',
+  'air pressure at which the safety valve opens',
+  '[psi]',
+  150,
+  'the safety valve opens at about 150 psi',
+);

@@ -319,3 +319,17 @@ export const cargoRoomy = practiceLimit(
   1000,
   'buyers expect 1,000 lb or more',
 );
+export const runningLow = practiceLimit(
+  'lp-running-low',
+  'LP pressure with about half the load on, far too low',
+  "[in_i'H2O]",
+  10,
+  'under 10 inches of water appliances burn badly',
+);
+export const runningHigh = practiceLimit(
+  'lp-running-high',
+  'LP pressure with about half the load on, far too high',
+  "[in_i'H2O]",
+  12,
+  'over 12 inches of water appliances burn badly',
+);
