@@ -8,7 +8,12 @@ export const livingWork: readonly DefectWork[] = [
     part: 'refrigerator',
     defect: 'Absorption cooling unit failed',
     cues: ['not cold on gas', 'yellow powder', 'ammonia smell'],
-    means: ['refrigerator/ammonia_smell', 'refrigerator/mode_LP', 'refrigerator/smell'],
+    means: [
+      'refrigerator/ammonia_smell',
+      'refrigerator/mode_LP',
+      'refrigerator/smell',
+      'refrigerator_vent_out/yellow_residue',
+    ],
     severity: 'major',
     work: 'Cooling unit or new box',
     hours: [4, 8],

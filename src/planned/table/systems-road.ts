@@ -8,12 +8,7 @@ export const systemsRoadWork: readonly DefectWork[] = [
     part: 'electric_panel',
     defect: 'GFCI trips or dead legs',
     cues: ['gfci trips', 'half the outlets dead'],
-    means: [
-      'outlets_gfci/gfci_trips',
-      'outlets_gfci/operates',
-      'outlets_gfci/dead',
-      'electric_panel/polarity_ok',
-    ],
+    means: ['outlets_gfci/gfci_trips', 'outlets_gfci/operates', 'outlets_gfci/dead'],
     severity: 'moderate',
     work: 'Trace, outlet, bond',
     hours: [0.5, 5],

@@ -93,7 +93,7 @@ export const wheelsWork: readonly DefectWork[] = [
     part: 'wheels_lugs',
     defect: 'Loose or stretched studs',
     cues: ['rust trail', 'lug loose', 'missing nut'],
-    means: ['wheels_lugs/rust_trail', 'wheels_lugs/torque', 'wheels_lugs/missing', 'wheels_lugs/cracks'],
+    means: ['wheels_lugs/rust_trail', 'wheels_lugs/torque', 'wheels_lugs/missing'],
     severity: 'unsafe',
     work: 'Replace studs and nuts, re-torque',
     hours: [1, 4],
