@@ -1,6 +1,7 @@
 // Why: what the server and the app say to each other, in one place, so that neither can drift. Types only, no logic.
-import type { Appended, Kept } from '../../keep/log.ts';
+
 import type { Verdict } from '../../judged/rule.ts';
+import type { Appended, Kept } from '../../keep/log.ts';
 import type { Sizes } from '../../published/drawing/sizes.ts';
 import type { Entry } from '../../said/entry.ts';
 
@@ -97,6 +98,8 @@ export interface Problem {
   readonly says: string;
   readonly remedy: string;
   readonly where?: string;
+  /** Every fault in what was sent: where in it ("entries.3.value.unit"), and the schema's own words. */
+  readonly faults?: readonly { readonly path: string; readonly message: string }[];
 }
 
 /**
@@ -117,7 +120,15 @@ export interface UnderstandRequest {
  * Documents, made new from the log at each request: GET /api/units/:unit/packet.zip (all of it),
  * GET /api/units/:unit/documents/:name with name one of these.
  */
-export const documentNames = ['report.pdf', 'report.html', 'listing.html', 'listing.txt', 'chapters.vtt', 'claims.json', 'packet.json'] as const;
+export const documentNames = [
+  'report.pdf',
+  'report.html',
+  'listing.html',
+  'listing.txt',
+  'chapters.vtt',
+  'claims.json',
+  'packet.json',
+] as const;
 export type DocumentName = (typeof documentNames)[number];
 
 /** POST /api/units/:unit/publish: makes the packet and writes a publication into the log. */

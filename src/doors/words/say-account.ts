@@ -113,3 +113,9 @@ export const sayMore = (file: string, more: number): AccountLine => ({
 
 /** What is being done, for a progress line. */
 export const sayReading = (file: string): string => `Reading ${file}`;
+
+export const sayNoStart = (at: string): AccountLine => ({
+  file: 'unit.json',
+  did: 'missing',
+  says: `When the walk began is not written down ("walked" in unit.json); the files' own time is used: ${at}.`,
+});

@@ -112,6 +112,31 @@ export const problems: Readonly<Record<string, SaidProblem>> = {
     'Export the drive as GPX with times, and hand it in again.',
   ),
   // the server
+  'other-host': say(
+    'The server was asked under a name that is not its own.',
+    'Open it as http://localhost with its port.',
+  ),
+  'other-origin': say("The request came from another site's page; it was refused.", 'Use the app itself.'),
+  'bad-content-type': say(
+    'The request is not marked as JSON.',
+    'Send it with content-type application/json.',
+  ),
+  'bad-request': say(
+    'What was sent cannot be read.',
+    'The faults name each place; correct them and send it again.',
+  ),
+  'other-dealership': say(
+    'An entry belongs to another dealership; nothing was kept.',
+    'Send it to the server of that dealership.',
+  ),
+  'no-batch': say(
+    'Nothing was handed in under this batch, or the server has been started anew since.',
+    'Hand the files in again; what was understood already is not doubled.',
+  ),
+  'upload-broken': say('The file broke off on its way.', 'Send it again; nothing of it was used.'),
+  'bad-range': say('The stretch that was asked for lies outside the file.', 'Ask for a stretch within it.'),
+  'too-many-files': say('There are more files than are taken together.', 'Hand in one walk at a time.'),
+  'port-not-allowed': say('This account may not listen on that port.', 'Take a port above 1023.'),
   'port-taken': say('Another program listens on that port already.', 'Close it, or start on another port.'),
   'signed-out': say('You are not signed in.', 'Sign in and try again; nothing you entered is lost.'),
   'not-allowed': say('This account may not do that.', 'Ask the one who looks after the accounts.'),

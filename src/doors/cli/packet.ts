@@ -1,0 +1,43 @@
+// Why: the main job in one command: a walk folder in, the whole packet out, and one screen that says what matters.
+import { mkdir, rename, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { BadInput, BadUsage, type Command } from './command.ts';
+import { plain, progressLine } from './io.ts';
+import { readArgs } from './read-args.ts';
+import { complain, dayAsked, packetOf } from './read-walk-folder.ts';
+import { summary } from './summary.ts';
+
+export const packetCommand: Command = {
+  name: 'packet',
+  summary: 'make the whole packet of a walk: report, listing, chapters, claims, figures',
+  usage: 'packet WALK-FOLDER --out DIR [--on YYYY-MM-DD]',
+  help: 'Reads a walk folder (docs/guide/walk-folder.md; every file in it is optional), writes the packet into DIR and prints a summary.\n\n  --out DIR   where the packet goes; made when it is not there\n  --on DAY    judge as of this day (today)',
+  async run(argv, io) {
+    const args = readArgs(argv, { out: 'text', on: 'text' }, ['WALK-FOLDER']);
+    const out = args.text('out');
+    if (!out) throw new BadUsage('--out is missing: say where the packet goes.');
+    const { walk, packet } = await packetOf(args.positionals[0]!, dayAsked(args.text('on'), io), io);
+    complain(walk, io);
+    const progress = progressLine(io);
+    progress.show(0.9, 'Writing the documents');
+    const { packetFiles } = await import('../paper/packet-files.ts');
+    const files = await packetFiles(packet);
+    await mkdir(out, { recursive: true }).catch((error: NodeJS.ErrnoException) => {
+      throw new BadInput(
+        out,
+        `The folder cannot be made (${error.code}).`,
+        'Give --out a folder that may be written.',
+      );
+    });
+    for (const { name, bytes } of files) {
+      if (basename(name) !== name || name.startsWith('.'))
+        throw new Error(`packet: "${name}" is not a plain file name`);
+      await writeFile(join(out, `${name}.part`), bytes);
+      await rename(join(out, `${name}.part`), join(out, name));
+    }
+    progress.end();
+    io.out(summary(packet, walk.account, io));
+    io.out(`\nThe packet is in ${plain(out)}: ${files.map((f) => f.name).join(', ')}\n`);
+    return 0;
+  },
+};

@@ -1,0 +1,108 @@
+// Why: one screen after a walk: the unit, what is wrong first, the figures, what nobody looked at, what was not understood.
+import { stationOf } from '../../catalogue/index.ts';
+import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
+import type { Finding } from '../../judged/finding.ts';
+import type { Packet } from '../../published/document.ts';
+import type { AccountLine } from '../wire/api.ts';
+import { sayEvidence } from '../words/say-evidence.ts';
+import { sayDay, sayMoney, saySides, sayValue, subjectTitle } from '../words/say-value.ts';
+import { sayTally } from '../words/say-verdict.ts';
+import { colours, type Io, plain } from './io.ts';
+
+const mostFirst = 12;
+const mostFigures = 12;
+
+/** The packet on one screen. Lines are cut to the width of the terminal. */
+export function summary(packet: Packet, account: readonly AccountLine[], io: Io): string {
+  const paint = colours(io);
+  const lines: string[] = [];
+  const add = (line = ''): void => {
+    lines.push(line);
+  };
+  const cut = (text: string, width = io.width): string => {
+    const clean = plain(text).replace(/\s+/g, ' ');
+    return clean.length > width ? `${clean.slice(0, Math.max(1, width - 1))}…` : clean;
+  };
+  const { unit } = packet.record;
+  const kind = unit.vehicle ? vehicleKindNames[unit.vehicle] : 'kind not known';
+  add(
+    paint(
+      'bold',
+      cut(`${unit.name ?? 'A unit without a name'}  (${kind}, stock ${unit.stock ?? 'not known'})`),
+    ),
+  );
+  if (unit.invented) add('Invented: this unit does not exist.');
+  const { walkedBy, walkedOn } = packet.report;
+  add(
+    cut(
+      `Walked ${walkedOn.join(', ') || 'on no known day'}${walkedBy.length > 0 ? ` by ${walkedBy.join(', ')}` : ''}; judged as of ${sayDay(packet.on)}`,
+    ),
+  );
+
+  add();
+  add(`${paint('bold', 'Findings')}    ${sayTally(packet.report.tally)}`);
+  for (const f of packet.report.first.slice(0, mostFirst)) {
+    const word = f.verdict.toUpperCase().padEnd(7);
+    const rest = cut(`${subjectTitle(f)}: ${f.reason}${said(f)}`, io.width - 10);
+    add(`  ${f.verdict === 'stop' ? paint('red', word) : paint('orange', word)} ${rest}`);
+  }
+  if (packet.report.first.length > mostFirst)
+    add(`  and ${packet.report.first.length - mostFirst} more in the report`);
+
+  const worked = packet.figures.filter((f) => f.result.is === 'worked');
+  add();
+  add(
+    `${paint('bold', 'Figures')}     ${worked.length} worked out, ${packet.figures.length - worked.length} lack something`,
+  );
+  for (const f of worked.slice(0, mostFigures)) {
+    if (f.result.is !== 'worked') continue;
+    const where = f.place ? `, ${f.place.replaceAll('-', ' ')}` : '';
+    add(
+      `  ${cut(`${sayValue(f.result.value, f.card.gives.part, f.card.gives.aspect)}  ${f.card.asks}${where}`, io.width - 2)}`,
+    );
+  }
+  if (worked.length > mostFigures) add(`  and ${worked.length - mostFigures} more in the report`);
+  const { price } = packet;
+  add(
+    `  ${price.is === 'priced' ? cut(`${sayMoney(price.low)} to ${sayMoney(price.high)}, middle ${sayMoney(price.middle)}, from ${price.used.length} comparable units`) : cut(`No price: ${price.missing.join('; ')}`, io.width - 2)}`,
+  );
+
+  const seen = packet.record.coverage.reduce((s, c) => s + c.seen.length, 0);
+  const expected = packet.record.coverage.reduce((s, c) => s + c.expected.length, 0);
+  add();
+  add(`${paint('bold', 'Coverage')}    ${seen} of ${expected} parts looked at`);
+  const least = packet.record.coverage.filter(
+    (c) => c.expected.length > 0 && c.seen.length * 2 < c.expected.length,
+  );
+  if (least.length > 0)
+    add(
+      `  ${cut(`least at: ${least.map((c) => `${stationOf(c.station)?.name ?? c.station} (${c.seen.length} of ${c.expected.length})`).join(', ')}`, io.width - 2)}`,
+    );
+  for (const c of packet.report.conflicts.slice(0, 5))
+    add(`  ${cut(`two sources disagree: ${subjectTitle(c)}, ${saySides(c)}`, io.width - 2)}`);
+  if (packet.report.unknowns.length > 0)
+    add(`  ${packet.report.unknowns.length} things were asked for and not to be had`);
+
+  const claims = packet.claims.filter((c) => c.published);
+  add();
+  add(
+    `${paint('bold', 'Listing')}     ${claims.length} sentences published, ${packet.claims.length - claims.length} held back as not backed or contradicted`,
+  );
+
+  const missing = account.filter((a) => a.did === 'missing').map((a) => a.file);
+  const puzzled = account.filter((a) => a.line !== undefined || a.did === 'refused').length;
+  add();
+  add(
+    `${paint('bold', 'Files')}       ${account.filter((a) => a.did === 'understood' || a.did === 'partly' || a.did === 'kept').length - account.filter((a) => a.line !== undefined && a.did === 'partly').length} read or kept${missing.length > 0 ? `; not there, so unknown: ${missing.join(', ')}` : ''}`,
+  );
+  if (puzzled > 0)
+    add(
+      `  ${puzzled} ${puzzled === 1 ? 'place was' : 'places were'} not understood (listed above); the raw words are kept`,
+    );
+  return `${lines.join('\n')}\n`;
+}
+
+function said(f: Finding): string {
+  const first = f.fact?.evidence[0];
+  return first ? ` (${sayEvidence(first)})` : '';
+}

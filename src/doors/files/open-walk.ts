@@ -1,0 +1,83 @@
+// Why: a walk folder on disk, read whole: who, when and which unit come from its unit.json, or from the folder itself, said so.
+import { stat } from 'node:fs/promises';
+import { basename, join, resolve } from 'node:path';
+import type { AccountLine } from '../wire/api.ts';
+import { sayFault, sayNoStart } from '../words/say-account.ts';
+import { type About, idFrom } from './make-entries.ts';
+import { readFolder, readText } from './read-folder.ts';
+import { readWalkFacts } from './read-unit.ts';
+import { isInstant } from './read-when.ts';
+import { type Understood, understand } from './understand.ts';
+import { FileRefusal, type WalkFile } from './walk-file.ts';
+
+export interface OpenWalk extends Understood {
+  readonly about: About;
+  readonly files: readonly WalkFile[];
+}
+
+/** A unit is the same unit in its next walk: its id comes from its stock number, not from the day. */
+const epoch = '2020-01-01T00:00:00Z';
+
+const whoIs = (stock: string | undefined, folder: string): string =>
+  stock ?? `folder ${basename(resolve(folder))}`;
+const factsIn = async (folder: string) =>
+  readWalkFacts(await readText(join(folder, 'unit.json'), 'unit.json').catch(() => '{}'));
+
+/** The id of the unit that a walk folder is about, without reading the walk. */
+export const unitOf = async (folder: string, dealership: string): Promise<string> =>
+  idFrom(epoch, dealership, whoIs((await factsIn(folder)).stock, folder));
+
+/** Throws FileRefusal when the folder cannot be read at all, and what the signal was aborted with. */
+export async function openWalk(
+  folder: string,
+  options: {
+    readonly dealership: string;
+    readonly progress?: (share: number, doing: string) => void;
+    readonly signal?: AbortSignal;
+  },
+): Promise<OpenWalk> {
+  const { dealership, progress = () => {}, signal } = options;
+  const facts = await factsIn(folder);
+  const hasStart = facts.walked !== undefined && isInstant(facts.walked);
+  const at = hasStart ? facts.walked! : await whenTouched(folder);
+  const who = whoIs(facts.stock, folder);
+  const seed = `${dealership} ${who} ${at}`;
+  const unit = idFrom(epoch, dealership, who);
+  const about: About = {
+    dealership,
+    unit,
+    walk: idFrom(at, seed, 'walk'),
+    by: facts.by ?? 'not said',
+    device: facts.device ?? 'not said',
+    at,
+    seed,
+    title: facts.title ?? `Walk of ${at.slice(0, 10)}`,
+  };
+  const read = await readFolder(folder, {
+    at,
+    seed,
+    progress: (share, file) => progress(share * 0.4, file),
+    ...(signal ? { signal } : {}),
+  });
+  const understood = await understand(
+    read.files,
+    about,
+    (share, doing) => progress(0.4 + share * 0.6, doing),
+    signal,
+  );
+  const account: AccountLine[] = [
+    ...(hasStart ? [] : [sayNoStart(at)]),
+    ...read.refused.map((fault) => sayFault(fault, 'refused')),
+    ...understood.account,
+  ];
+  return { about, files: read.files, entries: understood.entries, account };
+}
+
+/** When the folder's files were last written: the only time there is when nobody wrote one down. */
+async function whenTouched(folder: string): Promise<string> {
+  for (const name of ['walk.vtt', 'walk.srt', 'walk.json', 'walk.txt', 'readings.csv', '.']) {
+    const found = await stat(join(folder, name)).catch(() => undefined);
+    if (found) return new Date(Math.floor(found.mtimeMs / 1000) * 1000).toISOString();
+  }
+  throw new FileRefusal({ file: folder, line: 0, code: 'no-folder', raw: '' });
+}
