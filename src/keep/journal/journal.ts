@@ -1,14 +1,16 @@
 // Why: the truth of an embedded keeper: appended to, synced, and only then acknowledged.
-import { type FileHandle, open, readFile } from 'node:fs/promises';
+import { open, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Entry } from '../../said/entry.ts';
 import type { Appended, Damage } from '../log.ts';
-import { errorCode, KeepProblem } from '../problem.ts';
+import { KeepProblem } from '../problem.ts';
 import { KnownIds } from './known-ids.ts';
 import { cutLines, readLine, type SoundLine } from './line.ts';
+import { LineReader } from './line-reader.ts';
 import { type KeptBefore, type PreparedGroup, prepareGroup } from './prepare.ts';
 import { nothingYet, type Reached, scanSegment } from './scan.ts';
-import { listSegments, makeFolder, nameOf, setTailAside, syncFolder } from './segments.ts';
+import { listSegments, makeFolder, nameOf, setTailAside } from './segments.ts';
+import { Tail } from './tail.ts';
 
 export interface JournalOptions {
   /** A new segment is begun when the next group would make the file larger. Bytes; 8 MiB unless told. */
@@ -41,13 +43,16 @@ export class Journal {
   readonly #segments: Segment[] = [];
   #reached: Reached = nothingYet;
   #count = 0;
-  #file: FileHandle | undefined;
+  readonly #tail: Tail;
+  readonly #reader: LineReader;
   #waiting: Call[] = [];
   #writing: Promise<void> | undefined;
-  #stopped: KeepProblem | undefined;
+  #closed = false;
 
   private constructor(folder: string, options: JournalOptions) {
     this.#folder = folder;
+    this.#tail = new Tail(folder);
+    this.#reader = new LineReader(folder);
     this.#options = options;
   }
 
@@ -83,7 +88,7 @@ export class Journal {
 
   /** Keeps entries. Resolves when they are synced; calls that arrive during a sync share the next one. */
   append(entries: readonly Entry[]): Promise<readonly Appended[]> {
-    if (this.#stopped) return Promise.reject(this.#stopped);
+    if (this.#closed) return Promise.reject(new KeepProblem('closed'));
     return new Promise((resolve, reject) => {
       this.#waiting.push({ entries, resolve, reject });
       this.#writing ??= this.#drain();
@@ -94,26 +99,26 @@ export class Journal {
   async *lines(after = 0): AsyncGenerator<SoundLine> {
     const upTo = this.#reached.n;
     const segments = this.#segments.map((s) => ({ ...s }));
+    let n = after;
     for (const [at, segment] of segments.entries()) {
       const next = segments.slice(at + 1).find((s) => s.first > 0);
       if (segment.first === 0 || segment.first > upTo || (next && next.first <= after + 1)) continue;
-      let n = 0;
       for (const raw of cutLines((await readFile(this.#path(segment.number))).subarray(0, segment.size))) {
         const read = readLine(raw.bytes);
         if (!('sound' in read) || read.sound.n <= n) continue;
         n = read.sound.n;
         if (n > upTo) return;
-        if (n > after) yield read.sound;
+        yield read.sound;
       }
     }
   }
 
   /** Finishes what was handed in and closes the file. */
   async close(): Promise<void> {
-    this.#stopped ??= new KeepProblem('closed');
+    this.#closed = true;
     while (this.#writing) await this.#writing;
-    await this.#file?.close();
-    this.#file = undefined;
+    await this.#tail.close();
+    await this.#reader.close();
   }
 
   #path(segment: number): string {
@@ -142,7 +147,7 @@ export class Journal {
         continue;
       }
       await this.#mendEnd(segment, bytes, scanned);
-      this.#file = await open(this.#path(number), 'r+');
+      await this.#tail.resume(number, segment.size);
     }
   }
 
@@ -154,11 +159,8 @@ export class Journal {
       segment.size = scanned.soundEnd;
       this.#reached = { ...this.#reached, gap: false };
     }
-    const soundLines = bytes
-      .subarray(0, scanned.soundEnd)
-      .reduce((lines, byte) => lines + (byte === 10 ? 1 : 0), 0);
     for (const one of scanned.damage) {
-      const moved = aside !== undefined && one.line > soundLines;
+      const moved = aside !== undefined && one.line > scanned.soundLines;
       this.damage.push(moved ? { ...one, detail: `${one.detail}; set aside in ${aside}` } : one);
     }
     if (!scanned.lacksLineFeed) return;
@@ -185,13 +187,18 @@ export class Journal {
   }
 
   async #write(calls: readonly (readonly Entry[])[]): Promise<PreparedGroup> {
-    if (this.#stopped && this.#stopped.code !== 'closed') throw this.#stopped;
-    const before: KeptBefore = { last: (d) => this.#ids.last(d), find: (d, id) => this.#find(d, id) };
+    const before: KeptBefore = {
+      last: (dealership) => this.#ids.last(dealership),
+      find: async (dealership, id) => {
+        const where = this.#ids.get(dealership, id);
+        return where && this.#reader.read(where);
+      },
+    };
     const group = await prepareGroup(calls, this.#reached, before);
     const last = group.lines.at(-1);
     if (!last) return group;
     const segment = await this.#segmentFor(group.bytes.length);
-    await this.#writeAndSync(segment, group.bytes);
+    await this.#tail.append(group.bytes);
     for (const { line, offset, length } of group.lines) {
       const where = { segment: segment.number, offset: segment.size + offset, length };
       this.#ids.add(line.entry.dealership, line.entry.id, line.position, where);
@@ -204,73 +211,14 @@ export class Journal {
     return group;
   }
 
+  /** The segment that takes so many bytes more, begun where the last one is full. */
   async #segmentFor(bytes: number): Promise<Segment> {
     const current = this.#segments.at(-1);
     const most = this.#options.segmentBytes ?? 8 * 1024 * 1024;
-    if (current && this.#file && (current.size === 0 || current.size + bytes <= most)) return current;
-    const next: Segment = { number: (current?.number ?? 0) + 1, first: 0, before: this.#count, size: 0 };
-    const file = await open(this.#path(next.number), 'wx+').catch((error) =>
-      Promise.reject(unwritten(error)),
-    );
-    try {
-      await syncFolder(this.#folder);
-    } catch (error) {
-      await file.close();
-      throw this.#stop(error);
-    }
-    await this.#file?.close();
-    this.#file = file;
+    if (current && (current.size === 0 || current.size + bytes <= most)) return current;
+    await this.#tail.begin();
+    const next: Segment = { number: this.#tail.segment, first: 0, before: this.#count, size: 0 };
     this.#segments.push(next);
     return next;
   }
-
-  async #writeAndSync(segment: Segment, bytes: Buffer): Promise<void> {
-    const file = this.#file as FileHandle;
-    try {
-      for (let done = 0; done < bytes.length; ) {
-        done += (await file.write(bytes, done, bytes.length - done, segment.size + done)).bytesWritten;
-      }
-    } catch (error) {
-      await file
-        .truncate(segment.size)
-        .then(() => file.sync())
-        .catch((worse) => Promise.reject(this.#stop(worse)));
-      throw unwritten(error);
-    }
-    try {
-      await file.sync();
-    } catch (error) {
-      throw this.#stop(error);
-    }
-  }
-
-  /** After a failed sync nobody knows what is on disk: nothing more is taken until the folder is opened again. */
-  #stop(error: unknown): KeepProblem {
-    this.#stopped = new KeepProblem('journal-failed', { errno: errorCode(error) }, error);
-    return this.#stopped;
-  }
-
-  async #find(dealership: string, id: string): ReturnType<KeptBefore['find']> {
-    const where = this.#ids.get(dealership, id);
-    if (!where) return undefined;
-    const file = await open(this.#path(where.segment), 'r');
-    try {
-      const bytes = Buffer.alloc(where.length);
-      await file.read(bytes, 0, where.length, where.offset);
-      const read = readLine(bytes);
-      if (!('sound' in read)) throw new KeepProblem('journal-damaged', { file: nameOf(where.segment) });
-      return { position: read.sound.position, entry: read.sound.entry };
-    } finally {
-      await file.close();
-    }
-  }
-}
-
-function unwritten(error: unknown): KeepProblem {
-  const errno = errorCode(error);
-  return new KeepProblem(
-    errno === 'ENOSPC' || errno === 'EDQUOT' ? 'disk-full' : 'write-failed',
-    { errno },
-    error,
-  );
 }

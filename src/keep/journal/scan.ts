@@ -17,6 +17,8 @@ export interface Scanned {
   readonly damage: readonly Damage[];
   /** Where the last sound line ends, line feed included; bytes after it are a bad tail. */
   readonly soundEnd: number;
+  /** Which line that is, from 1; 0 when none is sound. */
+  readonly soundLines: number;
   /** The last line is sound but for its line feed. */
   readonly lacksLineFeed: boolean;
 }
@@ -35,6 +37,7 @@ export function scanSegment(
   let { n, sum, gap } = from;
   let line = 0;
   let soundEnd = 0;
+  let soundLines = 0;
   let lacksLineFeed = false;
   for (const raw of cutLines(bytes)) {
     line++;
@@ -71,9 +74,10 @@ export function scanSegment(
       });
     }
     n = sound.n;
+    soundLines = line;
     sum = sound.sum;
     soundEnd = raw.offset + raw.bytes.length + (raw.ended ? 1 : 0);
     found(sound, raw.offset, raw.bytes.length);
   }
-  return { reached: { n, sum, gap }, damage, soundEnd, lacksLineFeed };
+  return { reached: { n, sum, gap }, damage, soundEnd, soundLines, lacksLineFeed };
 }
