@@ -44,6 +44,10 @@ function gather(
   return { found, why };
 }
 
+/** What hangs on one fact (capacity and voltage on the kind of battery) is asked for once. */
+const isFirstOfItsFact = (need: Need, at: number, all: readonly Need[]): boolean =>
+  all.findIndex((n) => n.part === need.part && n.aspect === need.aspect) === at;
+
 /** Works a card from inputs that `find` hands over. */
 export function workWith(
   card: FigureCard,
@@ -63,7 +67,7 @@ export function workWith(
   });
 
   const missing = card.needs.filter((n) => !n.optional && !found.has(n.name));
-  if (missing.length > 0) return gap(missing);
+  if (missing.length > 0) return gap(missing.filter(isFirstOfItsFact));
   const have: Have = { on, ...Object.fromEntries([...found].map(([name, f]) => [name, f.have])) };
   const worked = card.work(have);
   if ('refused' in worked)

@@ -14,6 +14,7 @@ import {
 import { practice } from '../../standards/trade-practice/practice.ts';
 import type { FigureCard, Given, Have, Refused, Worked } from '../figure.ts';
 import { suppose, supposing, theOne } from '../look-up.ts';
+import { roundDown } from '../round-carefully.ts';
 import { chemistryOf } from './read-chemistry.ts';
 
 const byChemistry =
@@ -64,7 +65,6 @@ export const batteryHours: FigureCard = {
       what: 'kind of battery',
       part: 'house_battery',
       aspect: 'chemistry',
-      optional: true,
     },
     {
       name: 'usable',
@@ -133,7 +133,7 @@ export const batteryHours: FigureCard = {
   neglects:
     'Age and cold: lead over four years may have 70 percent left; near freezing another 20 to 30 percent is lost. 6 V batteries in pairs count as one of 12 V.',
   work,
-  round: (q) => ({ ...q, value: Math.floor(q.value * 10) / 10 }),
+  round: roundDown(0.1),
   checkedAgainst:
     'worked Peukert cases (test/published/trade-practice); nobody publishes a whole worked coach',
 };

@@ -1,6 +1,7 @@
 // Why: sellers say torque and engine speed; buyers ask for horsepower.
 import { poundFeetRpmPerHorsepower, powerFromTorque } from '../../standards/physics/power.ts';
 import type { FigureCard, Have, Worked } from '../figure.ts';
+import { roundNear } from '../round-carefully.ts';
 
 function work(have: Have): Worked {
   const torque = Number(have.torque);
@@ -34,6 +35,6 @@ export const enginePower: FigureCard = {
   neglects:
     'Nothing at the flywheel. Between there and the road 13 to 20 percent is lost, and a rated figure holds for a new engine.',
   work,
-  round: (q) => ({ ...q, value: Math.round(q.value / 5) * 5 }),
+  round: roundNear(5),
   checkedAgainst: '860 lb.ft at 1,800 rpm is 294.74 hp (test/published/physics)',
 };

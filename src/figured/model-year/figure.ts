@@ -1,4 +1,5 @@
 // Why: the year on the listing is argued about most; the VIN says which years are possible and what would settle it.
+import { isMotorized, vehicleKinds } from '../../catalogue/vehicle-kind.ts';
 import { limitOn } from '../../standards/standard.ts';
 import { practice } from '../../standards/trade-practice/practice.ts';
 import {
@@ -14,7 +15,7 @@ import { firstOf } from '../look-up.ts';
 import { plainVin, sumVin } from '../vin-check/read-vin.ts';
 
 const aheadAtMost = 1;
-const motorized = new Set(['class-a-diesel', 'class-a-gas', 'class-b', 'class-c']);
+const motorized = new Set<string>(vehicleKinds.filter(isMotorized));
 
 /** Both years of a code, earlier first; undefined for a character that is no year code. */
 function yearsOf(code: string): readonly [number, number] | undefined {

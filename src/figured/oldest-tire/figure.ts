@@ -7,6 +7,7 @@ import { convert } from '../../units/quantity.ts';
 import { unitFact } from '../../units/unit.ts';
 import type { FigureCard, Have, Worked } from '../figure.ts';
 import { givenBy } from '../look-up.ts';
+import { roundUp } from '../round-carefully.ts';
 
 const yearsOf = (f: Fact): number | undefined =>
   f.value.is === 'quantity' && unitFact(f.value.unit).dimension === 'time'
@@ -107,6 +108,6 @@ export const oldestTire: FigureCard = {
   cites: [tireDateCode, practice('The oldest tire speaks for the coach.')],
   neglects: 'Tires nobody read: counted beside the answer, never taken as younger. The spare.',
   work,
-  round: (q) => ({ ...q, value: Math.ceil(q.value * 10 - 1e-9) / 10 }),
+  round: roundUp(0.1),
   checkedAgainst: 'nobody publishes this: it is the greatest of ages that are checked one by one',
 };

@@ -5,6 +5,7 @@ import {
 } from '../../standards/us-code-of-federal-regulations/49-cfr-574-5-tire-code.ts';
 import { daysBetween, readDay } from '../../units/day.ts';
 import type { FigureCard, Have, Refused, Worked } from '../figure.ts';
+import { roundUp } from '../round-carefully.ts';
 import { readTireCode } from './read-code.ts';
 
 /** Days in the unit "a". */
@@ -40,7 +41,7 @@ export const tireAge: FigureCard = {
   neglects:
     'The day within the week: up to 7 days, carried as the plus-or-minus. How the tire was kept, which matters as much as its age.',
   work,
-  round: (q) => ({ ...q, value: Math.ceil(q.value * 10 - 1e-9) / 10 }),
+  round: roundUp(0.1),
   checkedAgainst:
     'the example of 49 CFR 574.5 and rows worked out by its rule (test/published/us-code-of-federal-regulations)',
 };
