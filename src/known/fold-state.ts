@@ -12,13 +12,18 @@ export interface Timed<E extends Entry = Entry> {
 export const byTime = (a: Timed, b: Timed): number =>
   a.at - b.at || (a.entry.id < b.entry.id ? -1 : a.entry.id > b.entry.id ? 1 : 0);
 
+/** An observation with the key it speaks of; a claim speaks of none. */
+export interface Seen extends Timed<Observation> {
+  readonly key: Key | undefined;
+}
+
 /** Everything said of one aspect of one part at one place, standing or not. */
 export interface Key {
   readonly name: string;
   readonly part: string;
   readonly place: string | undefined;
   readonly aspect: string;
-  readonly observed: Timed<Observation>[];
+  readonly observed: Seen[];
   known: Known | undefined;
 }
 
@@ -33,8 +38,12 @@ export interface FoldState {
   readonly lists: Lists;
   /** Lists that have taken an entry out of order since they were last sorted. */
   readonly unsorted: Set<Listed>;
-  readonly observed: Map<string, Timed<Observation>>;
+  readonly observed: Map<string, Seen>;
   readonly keys: Map<string, Key>;
+  /** Ids whose being in or out may have changed since the last record. */
+  readonly touched: Set<string>;
+  /** What is out, and the entry by which it is. As of the last record. */
+  readonly out: Map<string, string>;
   /** Observation -> those that say they replace it. */
   readonly replacers: Map<string, Timed<Observation>[]>;
   /** The last ruling on an id. */
@@ -67,6 +76,8 @@ export function emptyState(): FoldState {
     },
     unsorted: new Set(),
     observed: new Map(),
+    touched: new Set(),
+    out: new Map(),
     keys: new Map(),
     replacers: new Map(),
     rulings: new Map(),

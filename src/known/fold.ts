@@ -8,11 +8,12 @@ import {
   type Key,
   list,
   listed,
-  outBy,
+  type Seen,
   type Timed,
 } from './fold-state.ts';
 import type { Known, UnitRecord } from './record.ts';
 import { settle } from './settle.ts';
+import { standingOf } from './standing-of.ts';
 import { unitFactsOf } from './unit-facts-of.ts';
 
 /**
@@ -39,19 +40,19 @@ export function take(state: FoldState, entry: Entry): void {
   const at = Date.parse(entry.at);
   if (entry.kind === 'ruling') {
     const before = state.rulings.get(entry.on);
-    const now = { at, entry };
-    if (before === undefined || byTime(before, now) < 0) state.rulings.set(entry.on, now);
-    const on = state.observed.get(entry.on);
-    if (on) touch(state, on.entry);
+    if (before === undefined || byTime(before, { at, entry }) < 0) state.rulings.set(entry.on, { at, entry });
+    touch(state, entry.on);
     return;
   }
-  list(state, entry.kind, { at, entry } as Timed<never>);
-  if (entry.kind === 'observation') observe(state, { at, entry });
-  if (entry.kind === 'walk') begin(state, { at, entry });
+  const timed = { at, entry };
+  list(state, entry.kind, timed as Timed<never>);
+  if (entry.kind === 'observation') observe(state, at, entry);
+  if (entry.kind === 'walk') begin(state, timed as Timed<EntryOf<'walk'>>);
 }
 
-function observe(state: FoldState, seen: Timed<Observation>): void {
-  const o = seen.entry;
+function observe(state: FoldState, at: number, o: Observation): void {
+  const key = o.sense === 'claim' ? undefined : keyOf(state, o);
+  const seen: Seen = { at, entry: o, key };
   state.observed.set(o.id, seen);
   for (const id of o.replaces ?? []) {
     if (id === o.id) continue;
@@ -59,8 +60,7 @@ function observe(state: FoldState, seen: Timed<Observation>): void {
     if (others) others.push(seen);
     else state.replacers.set(id, [seen]);
   }
-  if (o.sense !== 'claim') {
-    const key = keyOf(state, o);
+  if (key !== undefined) {
     key.observed.push(seen);
     if (o.walk !== undefined) {
       const keys = state.keysOfWalk.get(o.walk);
@@ -68,13 +68,11 @@ function observe(state: FoldState, seen: Timed<Observation>): void {
       else state.keysOfWalk.set(o.walk, new Set([key]));
     }
   }
-  touch(state, o);
+  touch(state, o.id);
 }
 
-const nameOf = (o: Observation): string => `${o.part}\u0000${o.aspect}\u0000${o.place ?? ''}`;
-
 function keyOf(state: FoldState, o: Observation): Key {
-  const name = nameOf(o);
+  const name = `${o.part}\u0000${o.aspect}\u0000${o.place ?? ''}`;
   const found = state.keys.get(name);
   if (found) return found;
   const key: Key = { name, part: o.part, place: o.place, aspect: o.aspect, observed: [], known: undefined };
@@ -83,13 +81,13 @@ function keyOf(state: FoldState, o: Observation): Key {
   return key;
 }
 
-/** An observation, or a ruling on it, may change its own key and the keys of what it replaces. */
-function touch(state: FoldState, o: Observation): void {
-  const own = state.keys.get(nameOf(o));
-  if (own) state.dirty.add(own);
-  for (const id of o.replaces ?? []) {
-    const target = state.observed.get(id);
-    const key = target && state.keys.get(nameOf(target.entry));
+/** A new observation, or a ruling on one, may change it, what it replaces, and the keys of both. */
+function touch(state: FoldState, id: string): void {
+  const own = state.observed.get(id);
+  if (own === undefined) return;
+  for (const each of [id, ...(own.entry.replaces ?? [])]) {
+    state.touched.add(each);
+    const key = state.observed.get(each)?.key;
     if (key) state.dirty.add(key);
   }
 }
@@ -106,6 +104,7 @@ export function recordOf(state: FoldState): UnitRecord {
   if (state.last !== undefined && state.changed.size === 0) return state.last;
   const last = state.last;
   const has = (kind: Entry['kind']): boolean => last === undefined || state.changed.has(kind);
+  const standing = standingOf(state);
   const resettled = state.dirty.size > 0;
   for (const key of state.dirty) key.known = settle(key, state);
   state.dirty.clear();
@@ -114,7 +113,6 @@ export function recordOf(state: FoldState): UnitRecord {
     last !== undefined && !resettled
       ? last.known
       : state.order.map((k) => k.known).filter((k): k is Known => k !== undefined);
-  const observations = has('observation') || has('ruling') ? standingOf(state) : last!;
   const unit =
     has('unit') || last?.unit.id !== state.unit
       ? unitFactsOf(state.unit ?? '', entries(state, 'unit'))
@@ -124,9 +122,7 @@ export function recordOf(state: FoldState): UnitRecord {
   state.last = {
     unit,
     known,
-    claims: observations.claims,
-    standing: observations.standing,
-    out: observations.out,
+    ...standing,
     coverage:
       last !== undefined && last.known === known && last.unit === unit
         ? last.coverage
@@ -146,18 +142,3 @@ const entries = <K extends Exclude<Entry['kind'], 'ruling'>>(
   state: FoldState,
   kind: K,
 ): readonly EntryOf<K>[] => listed(state, kind).map((t) => t.entry);
-
-function standingOf(state: FoldState): Pick<UnitRecord, 'standing' | 'out' | 'claims'> {
-  const standing = new Map<string, Observation>();
-  const out = new Map<string, string>();
-  const claims: Observation[] = [];
-  for (const { entry } of listed(state, 'observation')) {
-    const by = outBy(state, entry.id);
-    if (by !== undefined) out.set(entry.id, by);
-    else {
-      standing.set(entry.id, entry);
-      if (entry.sense === 'claim') claims.push(entry);
-    }
-  }
-  return { standing, out, claims };
-}
