@@ -81,7 +81,7 @@ function summary(p: Packet): readonly string[] {
   const seen = p.report.stations.reduce((n, s) => n + s.coverage.seen.length, 0);
   const expected = p.report.stations.reduce((n, s) => n + s.coverage.expected.length, 0);
   return [
-    `${p.findings.length} checks: ${sayTally(tally)}.`,
+    `${p.findings.length} ${p.findings.length === 1 ? 'check' : 'checks'}: ${sayTally(tally)}.`,
     ...(tally.stop > 0
       ? [
           `${tally.stop === 1 ? 'One finding says' : `${tally.stop} findings say`} stop: the unit is not to be driven or used until ${tally.stop === 1 ? 'that is' : 'those are'} repaired.`,
