@@ -1,7 +1,7 @@
 // Why: tests of rules, figures and documents need facts without a log; this answers from a plain list.
-import { partOf } from '../src/catalogue/index.ts';
 import type { VehicleKind } from '../src/catalogue/vehicle-kind.ts';
 import type { Fact, Facts } from '../src/known/facts.ts';
+import { indexFacts } from '../src/known/index-facts.ts';
 import type { Doubt } from '../src/known/record.ts';
 import type { Value } from '../src/said/entry.ts';
 import { type Day, day } from '../src/units/day.ts';
@@ -48,23 +48,12 @@ export function factsFromList(
   equipment: Readonly<Record<string, boolean>> = {},
   on: Day = proofDay,
 ): Facts {
-  const facts = list.map(factFrom);
-  const byKey = new Map<string, Fact[]>();
-  const byPart = new Map<string, Fact[]>();
-  for (const f of facts) {
-    const key = `${f.part}/${f.aspect}`;
-    byKey.set(key, [...(byKey.get(key) ?? []), f]);
-    byPart.set(f.part, [...(byPart.get(f.part) ?? []), f]);
-  }
-  return {
-    on,
-    kind,
-    unit: { id: 'invented', equipment, invented: true, putAway: false, ...(kind ? { vehicle: kind } : {}) },
-    get: (part, aspect, place) => byKey.get(`${part}/${aspect}`)?.find((f) => f.place === place),
-    all: (part, aspect) => byKey.get(`${part}/${aspect}`) ?? [],
-    of: (part) => byPart.get(part) ?? [],
-    every: () => facts,
-    mayHave: (part) =>
-      equipment[part] !== false && (kind === undefined || (partOf(part)?.kinds.includes(kind) ?? false)),
+  const unit = {
+    id: 'invented',
+    equipment,
+    invented: true,
+    putAway: false,
+    ...(kind ? { vehicle: kind } : {}),
   };
+  return indexFacts(list.map(factFrom), unit, on);
 }
