@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { factOf, findingOf, quantityOf, spokenAt, treadLimit } from './invented-unit.fixture.ts';
+import { factOf, findingOf, quantityOf, spokenAt, treadLimit } from '../../test/invented-unit.ts';
 import { limitStrip } from './limit-strip.ts';
 
 const strip = (value: number, pm: number | undefined, must: 'at least' | 'at most', limit = 2) =>

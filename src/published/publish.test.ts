@@ -1,11 +1,6 @@
 // Why: nothing found may be lost on the way to a buyer, and nothing may reach him that the record does not carry.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parts } from '../catalogue/index.ts';
-import type { Finding } from '../judged/finding.ts';
-import type { Outcome, Verdict, Weight } from '../judged/rule.ts';
-import type { Doubt } from '../known/record.ts';
-import type { Claim, Packet } from './document.ts';
 import {
   factOf,
   findingOf,
@@ -16,7 +11,12 @@ import {
   textOf,
   treadLimit,
   unpublishedOf,
-} from './invented-unit.fixture.ts';
+} from '../../test/invented-unit.ts';
+import { parts } from '../catalogue/index.ts';
+import type { Finding } from '../judged/finding.ts';
+import type { Outcome, Verdict, Weight } from '../judged/rule.ts';
+import type { Doubt } from '../known/record.ts';
+import type { Claim, Packet } from './document.ts';
 import { publish } from './publish.ts';
 
 const resolves = (c: Claim, p: Packet): boolean => {

@@ -11,7 +11,7 @@ import {
   textOf,
   treadLimit,
   unpublishedOf,
-} from '../../published/invented-unit.fixture.ts';
+} from '../../../test/invented-unit.ts';
 import { publish } from '../../published/publish.ts';
 import { chaptersVtt, vttTime } from './chapters-vtt.ts';
 import { jsonForScript } from './escape-html.ts';

@@ -1,13 +1,6 @@
 // Why: sentences are what people act on; each is checked word for word where it matters.
 import { describe, expect, test } from 'vitest';
-import {
-  factOf,
-  findingOf,
-  onDay,
-  quantityOf,
-  spokenAt,
-  treadLimit,
-} from '../../published/invented-unit.fixture.ts';
+import { factOf, findingOf, onDay, quantityOf, spokenAt, treadLimit } from '../../../test/invented-unit.ts';
 import { cents } from '../../units/money.ts';
 import { minutes } from './minutes.ts';
 import { sayEvidence } from './say-evidence.ts';

@@ -1,9 +1,9 @@
 // Why: a drawing that says "to scale" must be, and a pin in the wrong place sends somebody to the wrong wheel.
 import { describe, expect, test } from 'vitest';
+import { factOf, findingOf, quantityOf, spokenAt, unpublishedOf } from '../../../test/invented-unit.ts';
 import { parts } from '../../catalogue/index.ts';
 import { vehicleKinds } from '../../catalogue/vehicle-kind.ts';
 import type { Finding } from '../../judged/finding.ts';
-import { factOf, findingOf, quantityOf, spokenAt, unpublishedOf } from '../invented-unit.fixture.ts';
 import { type Drawing, drawingOf } from './drawing.ts';
 import { mirrored, type Shape } from './shape.ts';
 

@@ -1,14 +1,14 @@
 // Why: tests of documents need a small unit whose every fact is in plain sight. Invented: no such coach exists.
 
-import type { State } from '../catalogue/state.ts';
-import type { AppliedLimit, Finding } from '../judged/finding.ts';
-import type { Fact, Facts } from '../known/facts.ts';
-import type { Doubt, UnitFacts, UnitRecord } from '../known/record.ts';
-import type { Observation, Value } from '../said/entry.ts';
-import { day } from '../units/day.ts';
-import { dollars } from '../units/money.ts';
-import type { Unit } from '../units/unit.ts';
-import type { Unpublished } from './document.ts';
+import type { State } from '../src/catalogue/state.ts';
+import type { AppliedLimit, Finding } from '../src/judged/finding.ts';
+import type { Fact, Facts } from '../src/known/facts.ts';
+import type { Doubt, UnitFacts, UnitRecord } from '../src/known/record.ts';
+import type { Unpublished } from '../src/published/document.ts';
+import type { Observation, Value } from '../src/said/entry.ts';
+import { day } from '../src/units/day.ts';
+import { dollars } from '../src/units/money.ts';
+import type { Unit } from '../src/units/unit.ts';
 
 export const onDay = day('2026-11-24');
 export const mediaId = '01936000-0000-7000-8000-00000000aaaa';
