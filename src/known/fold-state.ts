@@ -40,7 +40,7 @@ export interface FoldState {
   readonly unsorted: Set<Listed>;
   readonly observed: Map<string, Seen>;
   readonly keys: Map<string, Key>;
-  /** Ids whose being in or out may have changed since the last record. */
+  /** Ids whose being in or out may have changed since the last record; not kept before the first. */
   readonly touched: Set<string>;
   /** What is out, and the entry by which it is. As of the last record. */
   readonly out: Map<string, string>;

@@ -86,7 +86,7 @@ function touch(state: FoldState, id: string): void {
   const own = state.observed.get(id);
   if (own === undefined) return;
   for (const each of [id, ...(own.entry.replaces ?? [])]) {
-    state.touched.add(each);
+    if (state.last !== undefined) state.touched.add(each);
     const key = state.observed.get(each)?.key;
     if (key) state.dirty.add(key);
   }

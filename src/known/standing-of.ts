@@ -14,7 +14,8 @@ export function standingOf(state: FoldState): Standing {
   let isOutChanged = last === undefined;
   const added: Observation[] = [];
   const removed: string[] = [];
-  for (const id of state.touched) {
+  const suspects = last === undefined ? [...state.rulings.keys(), ...state.replacers.keys()] : state.touched;
+  for (const id of suspects) {
     const seen = state.observed.get(id);
     if (seen === undefined) continue;
     const by = outBy(state, id);
