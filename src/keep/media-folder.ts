@@ -1,7 +1,7 @@
 // Why: photos and recordings are kept by what they are: the hash of the bytes is their only name.
 import { createHash, randomUUID } from 'node:crypto';
 import { constants, createReadStream } from 'node:fs';
-import { type FileHandle, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { type FileHandle, lstat, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { makeFolder, syncFolder } from './journal/segments.ts';
 import type { MediaStore } from './log.ts';
@@ -23,7 +23,7 @@ export async function openMediaFolder(folder: string): Promise<MediaStore> {
 
   const size = async (sha256: string): Promise<number | undefined> => {
     if (!hash.test(sha256)) return undefined;
-    const found = await stat(pathOf(sha256)).catch(() => undefined);
+    const found = await lstat(pathOf(sha256)).catch(() => undefined);
     return found?.isFile() ? found.size : undefined;
   };
 

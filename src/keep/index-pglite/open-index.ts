@@ -21,8 +21,9 @@ const exists = (path: string): Promise<boolean> =>
   );
 
 /**
- * Opens `folder`, whatever state it is in. An index that holds something this journal does not is moved to
- * `<folder>.set-aside`, never deleted: what it holds may be the only copy. Throws `index-failed` when not even a new one opens.
+ * Opens `folder`, whatever state it is in. An index that is not of this journal is moved to `<folder>.set-aside`, never
+ * deleted: what it holds may be the only copy. One that does not open is moved to `<folder>.broken`, in place of an earlier
+ * one. Throws `index-failed` when not even a new one opens.
  */
 export async function openIndex(folder: string, journal: Journal, workerUrl?: URL): Promise<OpenIndex> {
   const ready = join(folder, 'ready');
@@ -46,7 +47,7 @@ export async function openIndex(folder: string, journal: Journal, workerUrl?: UR
   const index = await begin().catch((error) => (there ? undefined : Promise.reject(error)));
   if (index && (await fits(index.db, index.state, journal).catch(() => false))) return index;
   await index?.db.destroy();
-  await setAside(folder);
+  await (index ? setAside(folder) : setBroken(folder));
   return begin();
 }
 
@@ -54,4 +55,9 @@ async function setAside(folder: string): Promise<void> {
   let name = `${folder}.set-aside`;
   for (let again = 2; await exists(name); again++) name = `${folder}.set-aside-${again}`;
   await rename(folder, name);
+}
+
+async function setBroken(folder: string): Promise<void> {
+  await rm(`${folder}.broken`, { recursive: true, force: true });
+  await rename(folder, `${folder}.broken`);
 }

@@ -51,7 +51,8 @@ export class Listener {
     client.on('notification', (notice) => this.#tell(notice.payload ?? ''));
     await client.connect();
     await client.query(`listen ${channel}`);
-    this.#client = client;
+    if (this.#closed) await client.end();
+    else this.#client = client;
   }
 
   #lost(client: pg.Client): void {
@@ -67,6 +68,9 @@ export class Listener {
         await this.#connect();
         for (const dealership of (await lastPositions(this.#db)).keys()) this.#tell(dealership);
       } catch {
+        const client = this.#client;
+        this.#client = undefined;
+        await client?.end().catch(() => undefined);
         if (!this.#closed) this.#retry();
       }
     }, tryAgainAfter);

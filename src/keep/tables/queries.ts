@@ -6,6 +6,14 @@ import type { EntryRow, Tables } from './schema.ts';
 
 type Db = Kysely<Tables>;
 
+/** PostgreSQL takes at most 65,535 parameters in one statement. */
+const idsAtOnce = 10_000;
+const rowsAtOnce = 1000;
+
+function toKept(row: { readonly position: number; readonly entry: string }): Kept {
+  return { position: Number(row.position), entry: JSON.parse(row.entry) as Entry };
+}
+
 export async function readEntries(db: Db, wanted: Wanted): Promise<Kept[]> {
   let query = db
     .selectFrom('walkwright.entry')
@@ -16,7 +24,7 @@ export async function readEntries(db: Db, wanted: Wanted): Promise<Kept[]> {
   if (wanted.after !== undefined) query = query.where('position', '>', wanted.after);
   if (wanted.limit !== undefined) query = query.limit(wanted.limit);
   const rows = await query.execute();
-  return rows.map((row) => ({ position: Number(row.position), entry: JSON.parse(row.entry) as Entry }));
+  return rows.map(toKept);
 }
 
 /** The units of a yard, the one that was first seen first. */
@@ -44,14 +52,17 @@ export async function readUnits(db: Db, dealership: string): Promise<UnitRow[]> 
 
 /** Those of the ids that are there already. */
 export async function findEntries(db: Db, dealership: string, ids: readonly string[]): Promise<Kept[]> {
-  if (ids.length === 0) return [];
-  const rows = await db
-    .selectFrom('walkwright.entry')
-    .select(['position', 'entry'])
-    .where('dealership', '=', dealership)
-    .where('id', 'in', ids)
-    .execute();
-  return rows.map((row) => ({ position: Number(row.position), entry: JSON.parse(row.entry) as Entry }));
+  const found: Kept[] = [];
+  for (let from = 0; from < ids.length; from += idsAtOnce) {
+    const rows = await db
+      .selectFrom('walkwright.entry')
+      .select(['position', 'entry'])
+      .where('dealership', '=', dealership)
+      .where('id', 'in', ids.slice(from, from + idsAtOnce))
+      .execute();
+    found.push(...rows.map(toKept));
+  }
+  return found;
 }
 
 export async function lastPosition(db: Db, dealership: string): Promise<Position> {
@@ -81,16 +92,11 @@ export function toRow(position: Position, entry: Entry, text: string): EntryRow 
   return { dealership, unit, position, id, kind, at_ms: Number.isFinite(at) ? at : 0, entry: text };
 }
 
-/** PostgreSQL takes at most 65,535 parameters in one statement. */
-const rowsAtOnce = 1000;
-
-export async function insertRows(
-  db: Db,
-  rows: readonly EntryRow[],
-  onConflict: 'fail' | 'skip' = 'fail',
-): Promise<void> {
+export async function insertRows(db: Db, rows: readonly EntryRow[]): Promise<void> {
   for (let from = 0; from < rows.length; from += rowsAtOnce) {
-    const query = db.insertInto('walkwright.entry').values(rows.slice(from, from + rowsAtOnce));
-    await (onConflict === 'skip' ? query.onConflict((at) => at.doNothing()) : query).execute();
+    await db
+      .insertInto('walkwright.entry')
+      .values(rows.slice(from, from + rowsAtOnce))
+      .execute();
   }
 }
