@@ -190,9 +190,7 @@ import {
   section393p95,
   section393p205,
   section393p209,
-  section565p15,
   section570p57,
-  section571p120,
   section571p121,
 } from './us-code-of-federal-regulations/title-49.ts';
 
@@ -386,7 +384,5 @@ export const sources: readonly Source[] = [
   section393p209,
   section570p57,
   section571p121,
-  section571p120,
-  section565p15,
   section393p9,
 ];

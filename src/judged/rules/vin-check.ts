@@ -1,5 +1,5 @@
 // Why: a wrong character in the number sends a recall search and a title to another vehicle.
-import { vinCitation } from '../../standards/us-code-of-federal-regulations/49-cfr-393-other.ts';
+import { vinCheckDigit } from '../../standards/us-code-of-federal-regulations/49-cfr-565-15-vin.ts';
 import { wordProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -12,8 +12,8 @@ export const vinCheck: Rule = {
   look: 'Read the number off the plate, the label and the title, letter by letter.',
   minutes: 2,
   steps: [
-    { weight: 'unlawful', mustBe: 'none of', words: ['fails'], cites: [vinCitation] },
-    { weight: 'unlawful', mustBe: 'one of', words: ['passes'], cites: [vinCitation] },
+    { weight: 'unlawful', mustBe: 'none of', words: ['fails'], cites: [vinCheckDigit] },
+    { weight: 'unlawful', mustBe: 'one of', words: ['passes'], cites: [vinCheckDigit] },
   ],
   says: {
     meets:

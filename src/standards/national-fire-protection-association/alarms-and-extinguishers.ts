@@ -30,7 +30,7 @@ export const nfpa1192: Source = {
   publisher: 'National Fire Protection Association',
   edition: 'from memory',
   standing: 'standard',
-  address: 'https://www.nfpa.org/1192',
+  address: 'https://www.nfpa.org',
   scope:
     'From memory: the standard itself was not read. It binds those who build; a used coach is held to it by custom.',
 };

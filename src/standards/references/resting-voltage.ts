@@ -8,8 +8,8 @@ const flooded: Source = {
   publisher: "a battery maker's technical page",
   edition: 'undated',
   standing: 'maker',
-  address: 'https://discoverbattery.com component/content/article/120',
-  scope: 'At rest for hours, nothing drawing or charging, 80 F. 0.024 V lower for every 10 F colder.',
+  scope:
+    "Address withheld: it carries a maker's name. At rest for hours, nothing drawing or charging, 80 F. 0.024 V lower for every 10 F colder.",
 };
 const agm: Source = {
   id: 'agm-resting-voltage',

@@ -2,6 +2,7 @@
 import { day } from '../../units/day.ts';
 import { limitOf } from '../limit-of.ts';
 import type { Source } from '../standard.ts';
+import { parkNoise } from '../us-code-of-federal-regulations/36-cfr-2-12-noise.ts';
 import { practiceLimit } from './practice.ts';
 
 const readOn = day('2026-11-24');
@@ -13,15 +14,6 @@ const coolingColumns: Source = {
   standing: 'trade practice',
   address: 'http://rvtravel.com/how-well-is-your-rv-air-conditioner-working/',
   scope: 'After 20 to 30 minutes on high cool. In damp weather the difference is smaller and proves nothing.',
-};
-const parkNoise: Source = {
-  id: '36-cfr-2-12',
-  title: '36 CFR 2.12, Audio disturbances',
-  publisher: 'US Code of Federal Regulations',
-  edition: 'as quoted by a camping page',
-  standing: 'law',
-  address: 'https://www.ecfr.gov/current/title-36/section-2.12',
-  scope: 'Binds in national park areas. A telephone without calibration is not a sound level meter.',
 };
 
 export const splitGood = limitOf(
@@ -178,12 +170,7 @@ export const genNoise = limitOf(
   'dB{A}',
   readOn,
   60,
-  {
-    source: parkNoise,
-    clause: '2.12(a)(1)',
-    says: 'no more than 60 dBA at 50 feet in national park areas',
-    read: readOn,
-  },
+  parkNoise,
 );
 
 export const furnaceRiseGood = practiceLimit(

@@ -1,5 +1,5 @@
 // Why: sections whose words a rule goes by, without a number of their own.
-import { read, section393p9, section393p95, section393p205, section565p15 } from './title-49.ts';
+import { read, section393p9, section393p95, section393p205 } from './title-49.ts';
 
 export const wheelCitation = read(
   section393p205,
@@ -10,11 +10,6 @@ export const extinguisherCitation = read(
   section393p95,
   '393.95(a)',
   'one extinguisher of 5 B:C or more, or two of 4 B:C or more, filled and in reach',
-);
-export const vinCitation = read(
-  section565p15,
-  '565.15(c)',
-  'position 9 of the number is a check digit worked out from the other sixteen',
 );
 export const lampCitation = {
   source: section393p9,

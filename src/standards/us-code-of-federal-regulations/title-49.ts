@@ -20,7 +20,7 @@ const cfr = (section: string, name: string, scope: string): Source => ({
   publisher: 'US Code of Federal Regulations',
   edition: '2015 annual edition',
   standing: 'law',
-  address: `https://www.ecfr.gov/current/title-49/section-${section}`,
+  address: `https://github.com/18F/allregs html/sections/49CFR${section}.html`,
   scope,
 });
 
@@ -37,18 +37,9 @@ export const section393p205 = cfr('393.205', 'Wheels', commercial);
 export const section393p209 = cfr('393.209', 'Steering wheel systems', commercial);
 export const section570p57 = cfr('570.57', 'Air brake system and air-over-hydraulic brake subsystem', inUse);
 export const section571p121 = cfr('571.121', 'Standard No. 121; Air brake systems', construction);
-export const section571p120 = cfr(
-  '571.120',
-  'Standard No. 120; tire selection and rims, and motor home cargo carrying capacity',
-  'Binds makers of motorhomes and trailers over 10,000 lb gross rating. Read in the 2015 annual edition.',
-);
-export const section565p15 = cfr(
-  '565.15',
-  'Vehicle identification number: content requirements',
-  'Binds makers. Read in the 2015 annual edition.',
-);
 export const section393p9 = {
   ...cfr('393.9', 'Lamps operable', commercial),
+  address: 'https://www.ecfr.gov/current/title-49/part-393/subpart-B',
   edition: 'from memory',
   scope:
     'Binds commercial vehicles; every state has its own lamp law for the rest. From memory: not read for this edition.',
