@@ -1,8 +1,7 @@
 // Why: where the app starts in the browser.
 import '@fontsource/atkinson-hyperlegible-next/latin-400.css';
 import '@fontsource/atkinson-hyperlegible-next/latin-700.css';
-import '@fontsource/b612-mono/latin-400.css';
-import '@fontsource/b612-mono/latin-700.css';
+import './css/type.css';
 import './css/tokens.css';
 import './css/page.css';
 import './css/lines.css';

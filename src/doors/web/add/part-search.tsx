@@ -86,11 +86,11 @@ export function PartSearch({ kind, part, onChoose }: Props) {
         }}
         onKeyDown={key}
       />
-      <ul id={ids.list} role="listbox" aria-label="Parts" className="found" hidden={found.length === 0}>
+      <div id={ids.list} role="listbox" aria-label="Parts" className="found" hidden={found.length === 0}>
         {found.map((p, i) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are heard by the input above, which keeps the focus
           // biome-ignore lint/a11y/useFocusableInteractive: an option of a list that its input drives takes no focus of its own
-          <li
+          <div
             key={p.id}
             id={`${ids.list}-${i}`}
             role="option"
@@ -99,9 +99,9 @@ export function PartSearch({ kind, part, onChoose }: Props) {
           >
             <span>{p.name}</span>
             <span className="soft small">{stationOf(p.station)?.name}</span>
-          </li>
+          </div>
         ))}
-      </ul>
+      </div>
       {typed !== '' && found.length === 0 && (
         <p className="hint">No part is called that. Try a shorter or a plainer word.</p>
       )}

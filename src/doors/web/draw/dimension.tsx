@@ -12,7 +12,8 @@ export function Dimension({ line, scale }: { line: DimensionLine; scale: Scale }
   const dash = line.assumed ? { strokeDasharray: '4 4' } : {};
   if (line.what === 'height') {
     const [y1, y2] = [down(scale, line.from[1]), down(scale, line.to[1])];
-    const middle = (y1 + y2) / 2;
+    // A label longer than its line must still stand on the paper.
+    const middle = Math.max((y1 + y2) / 2, line.label.length * 3.2 + 4);
     return (
       <g>
         <path d={`M${x1} ${y1}V${y2}`} style={pen} {...dash} />

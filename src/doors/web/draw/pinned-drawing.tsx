@@ -1,9 +1,9 @@
 // Why: the drawing is the index to what was found: both sides, and choosing a pin chooses its line.
 import { useEffect, useMemo, useState } from 'react';
 import type { Finding } from '../../../judged/finding.ts';
-import { drawingOf, type View } from '../../../published/drawing/drawing.ts';
 import { useUnit } from '../unit/unit-context.ts';
 import { CoachDrawing } from './coach-drawing.tsx';
+import { drawingWithPins, type View, views } from './drawing-with-pins.ts';
 
 interface Props {
   readonly findings: readonly Finding[];
@@ -11,12 +11,13 @@ interface Props {
   readonly onChoose: (finding: string) => void;
 }
 
-const views: readonly View[] = ['road side', 'curb side'];
-
 export function PinnedDrawing({ findings, chosen, onChoose }: Props) {
   const { packet } = useUnit();
   const [view, setView] = useState<View>('road side');
-  const drawings = useMemo(() => views.map((v) => drawingOf(packet.facts, findings, v)), [packet, findings]);
+  const drawings = useMemo(
+    () => views.map((v) => drawingWithPins(packet.facts, findings, v)),
+    [packet, findings],
+  );
   const id = chosen?.id;
   useEffect(() => {
     const on = drawings.find((d) => d.pins.some((p) => p.id === id));

@@ -13,14 +13,14 @@ const pens: Record<
 };
 
 export function Shapes({ shapes, scale }: { shapes: readonly Shape[]; scale: Scale }) {
-  return shapes.map((s, i) => {
+  return shapes.map((s) => {
     const { strokeDasharray, ...pen } = pens[s.role];
     const style = { fill: 'none', ...pen };
     const dash = strokeDasharray ? { strokeDasharray } : {};
+    const key = s.is === 'circle' ? `${s.x} ${s.y} ${s.r}` : pathOf(scale, s);
     return s.is === 'circle' ? (
-      // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a drawing have no names and never move among themselves
       <circle
-        key={i}
+        key={key}
         cx={across(scale, s.x)}
         cy={down(scale, s.y)}
         r={s.r * scale.perFoot}
@@ -28,8 +28,7 @@ export function Shapes({ shapes, scale }: { shapes: readonly Shape[]; scale: Sca
         {...dash}
       />
     ) : (
-      // biome-ignore lint/suspicious/noArrayIndexKey: see above
-      <path key={i} d={pathOf(scale, s)} style={style} {...dash} />
+      <path key={key} d={key} style={style} {...dash} />
     );
   });
 }

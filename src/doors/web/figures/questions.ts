@@ -21,10 +21,15 @@ export interface Question {
   readonly figures: readonly Figure[];
 }
 
-/** Figures under the first question they are about; questions without a figure are left out. */
+const gap = (f: Figure): number => (f.result.is === 'gap' ? 1 : 0);
+
+/** Figures under the first question they are about, those with an answer first; questions without a figure are left out. */
 export function byQuestion(figures: readonly Figure[]): readonly Question[] {
   const askOf = (f: Figure): string => questions.find((q) => q.about.test(f.id))?.asks ?? rest;
   return [...questions.map((q) => q.asks), rest]
-    .map((asks) => ({ asks, figures: figures.filter((f) => askOf(f) === asks) }))
+    .map((asks) => ({
+      asks,
+      figures: figures.filter((f) => askOf(f) === asks).sort((a, b) => gap(a) - gap(b)),
+    }))
     .filter((q) => q.figures.length > 0);
 }

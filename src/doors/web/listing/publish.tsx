@@ -53,7 +53,7 @@ export function Publish() {
         </span>
       </div>
       {problem && <Trouble problem={problem} again={() => void publish()} />}
-      <p className="row wide small" style={{ maxWidth: 'none' }}>
+      <p className="row wide small papers">
         {papers.map((p) => (
           <a key={p.name} href={`${at}/documents/${p.name}`} download>
             {p.says}

@@ -11,10 +11,15 @@ export function FactPhotos({ part, place }: { part: string; place: string | unde
       m.part === part &&
       (place === undefined || m.place === undefined || m.place === place),
   );
-  return photos.slice(0, 3).map((m) => (
-    <figure key={m.media} style={{ margin: '8px 0' }}>
-      <Photo media={m.media} says={m.caption ?? subjectTitle({ part, place: m.place })} />
-      {m.caption && <figcaption className="small soft">{m.caption}</figcaption>}
-    </figure>
-  ));
+  if (photos.length === 0) return null;
+  return (
+    <div className="thumbs">
+      {photos.slice(0, 3).map((m) => (
+        <figure key={m.media}>
+          <Photo media={m.media} says={m.caption ?? subjectTitle({ part, place: m.place })} />
+          {m.caption && <figcaption className="small soft">{m.caption}</figcaption>}
+        </figure>
+      ))}
+    </div>
+  );
 }

@@ -1,5 +1,4 @@
-// Why: how sure an observation is, and why not surer, in words.
-import type { Doubt } from '../../../known/record.ts';
+// Why: how sure an observation is, and what calls for a second look, in words.
 import type { Observation } from '../../../said/entry.ts';
 
 /** A probability as a person would say it. */
@@ -9,14 +8,6 @@ export function howSure(sure: number): string {
   if (sure >= 0.6) return 'not very sure';
   return 'a guess';
 }
-
-export const doubtWords: Readonly<Record<Doubt, string>> = {
-  hedged: 'said with a doubt',
-  hearsay: 'somebody else said so',
-  'not reviewed': 'nobody has reviewed it yet',
-  'on paper only': 'only a paper says so',
-  unsure: 'not heard or read clearly',
-};
 
 /** What should make a reader stop at an observation, most serious first. Empty when nothing does. */
 export function callsOn(o: Observation, inConflict: boolean): readonly string[] {

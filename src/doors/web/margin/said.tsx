@@ -25,7 +25,7 @@ export function Said({ of: o, withSubject }: { of: Observation; withSubject?: bo
   const { source } = o;
   const note = [source.from !== 'speech' && 'note' in source ? source.note : undefined, o.note]
     .filter(Boolean)
-    .join('. ');
+    .join('; ');
   return (
     <div className="said">
       {source.from === 'speech' ? (

@@ -13,11 +13,11 @@ export function chosenMode(): Mode | undefined {
 /** Puts the page on a paper and remembers it. */
 export function chooseMode(mode: Mode): void {
   localStorage.setItem(key, mode);
-  document.documentElement.dataset['mode'] = mode;
+  document.documentElement.dataset.mode = mode;
 }
 
 /** Puts the page on the remembered paper, when there is one. */
 export function startMode(): void {
   const mode = chosenMode();
-  if (mode) document.documentElement.dataset['mode'] = mode;
+  if (mode) document.documentElement.dataset.mode = mode;
 }

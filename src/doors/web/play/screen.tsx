@@ -1,10 +1,12 @@
 // Why: the recording itself. It is shown where it is watched, and only heard everywhere else.
+import { useState } from 'react';
 import { usePlayer } from './player.tsx';
 
 export function Screen({ shown }: { shown: boolean }) {
-  const { address, element, recording } = usePlayer();
+  const { address, element, recording, playing, play, pause } = usePlayer();
+  const [hasPicture, setHasPicture] = useState(false);
   if (!address || !recording) return null;
-  const picture = recording.type.startsWith('video/');
+  const picture = hasPicture && shown;
   return (
     // biome-ignore lint/a11y/useMediaCaption: the words of the recording stand beside it, each with its second
     <video
@@ -12,8 +14,9 @@ export function Screen({ shown }: { shown: boolean }) {
       src={address}
       preload="metadata"
       playsInline
-      controls={picture && shown}
-      className={picture && shown ? 'shown' : 'away'}
+      onLoadedMetadata={(e) => setHasPicture(e.currentTarget.videoWidth > 0)}
+      onClick={() => (playing ? pause() : play())}
+      className={picture ? 'shown' : 'away'}
     />
   );
 }

@@ -28,17 +28,18 @@ export function ProposedLine({ of: p, chosen, onShow, onDecide, onFix, children 
     if (chosen) ref.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
   const { source } = p.of;
-  const tone = p.of.polarity === 'bad' ? 'repair' : p.of.polarity === 'good' ? 'sound' : 'soft';
   return (
     <li ref={ref}>
       <button type="button" className="line two" aria-expanded={chosen} onClick={() => onShow(p.of.id)}>
         <span>
           <span className="name">{subjectTitle(p.of)}</span>
-          <span className={p.state === 'rejected' ? 'soft struck' : ''}>
+          <span
+            className="meaning"
+            data-polarity={p.of.polarity}
+            data-doubt={p.calls.length > 0}
+            data-state={p.state}
+          >
             {factWords(p.of)}
-            {p.of.polarity !== 'neutral' && (
-              <span className={`small ${tone}`}> {p.of.polarity === 'bad' ? 'bad news' : 'good news'}</span>
-            )}
           </span>
           <span className="calls">
             {p.calls.map((c) => (
@@ -46,7 +47,7 @@ export function ProposedLine({ of: p, chosen, onShow, onDecide, onFix, children 
                 {c}
               </span>
             ))}
-            <span className="soft">{howSure(p.of.sure)}</span>
+            {!p.calls.includes('a guess') && <span className="soft">{howSure(p.of.sure)}</span>}
             {p.state !== 'waits' && (
               <span className={p.state === 'accepted' ? 'sound' : 'soft'}>{stateWords[p.state]}</span>
             )}

@@ -19,6 +19,21 @@ export function Transcript({ all, chosen, onShow }: Props) {
   const { transcripts } = packet.record;
   return (
     <div className="words">
+      <p className="legend">
+        Underlined is what was heard:{' '}
+        <span className="meaning" data-polarity="good">
+          good news
+        </span>
+        ,{' '}
+        <span className="meaning" data-polarity="bad">
+          bad news
+        </span>
+        , <span className="meaning">neither</span>,{' '}
+        <span className="meaning" data-doubt="true">
+          doubtful
+        </span>
+        .
+      </p>
       {transcripts.map((t) => (
         <OneTranscript key={t.id} transcript={t} all={all} chosen={chosen} onShow={onShow} />
       ))}
@@ -66,7 +81,7 @@ function OneTranscript({ transcript, all, chosen, onShow }: Props & { transcript
         const head = headAt(i);
         return (
           <div key={`${c.start}-${c.end}`}>
-            {head && <h3>{head}</h3>}
+            {head && <h2 className="station">{head}</h2>}
             <div className="cue" data-cue={i} data-now={i === now}>
               <button
                 type="button"
@@ -106,7 +121,6 @@ function Marked({ stretch, byId, chosen, onShow }: MarkedProps) {
   const next = found[(found.findIndex((p) => p.of.id === chosen) + 1) % found.length] ?? first;
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: every mark is also a line of the list, which the keyboard reaches
-    // biome-ignore lint/a11y/noStaticElementInteractions: see above
     <mark
       data-polarity={first.of.polarity}
       data-doubt={first.calls.length > 0}

@@ -31,7 +31,7 @@ export function LimitStrip({ finding }: { finding: Finding }) {
       role="img"
       aria-label={`${s.readingLabel} against ${s.limitLabel}; ${sayNear(finding)}`}
     >
-      <path d={`M${left} 26h${wide}`} stroke="var(--rule)" strokeWidth="8" />
+      <path d={`M${left} 26h${wide}`} stroke="var(--track)" strokeWidth="8" />
       <path d={`M${x(badFrom)} 26H${x(badTo)}`} stroke="currentColor" strokeWidth="8" opacity=".4" />
       <path d={`M${x(s.limit)} 14v24`} stroke="var(--ink)" strokeWidth="2" />
       {to > from && (

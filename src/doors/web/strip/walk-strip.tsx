@@ -1,5 +1,6 @@
 // Why: the recording drawn as a line, by station, with a mark wherever something was found.
 import { type KeyboardEvent, type MouseEvent, useMemo } from 'react';
+import { stationOf } from '../../../catalogue/index.ts';
 import type { Finding } from '../../../judged/finding.ts';
 import type { Verdict } from '../../../judged/rule.ts';
 import { minutes as clock } from '../../words/minutes.ts';
@@ -34,9 +35,11 @@ export function WalkStrip({ go }: { go: (second: number) => void }) {
   const marks = useMemo(() => marksOf(packet.findings), [packet]);
   const end = Math.max(1, ...packet.chapters.map((c) => c.end));
   const x = (s: number): number => (s / end) * width;
+  /** Too narrow for a name over every stretch: only the one the walk stands at is named. */
+  const narrow = width < 560;
   const here = packet.chapters.findLast((c) => c.start <= second);
 
-  const click = (e: MouseEvent<SVGSVGElement>): void => {
+  const click = (e: MouseEvent<HTMLDivElement>): void => {
     const box = e.currentTarget.getBoundingClientRect();
     go(Math.max(0, Math.min(end, ((e.clientX - box.left) / box.width) * end)));
   };
@@ -47,11 +50,8 @@ export function WalkStrip({ go }: { go: (second: number) => void }) {
     go(Math.max(0, Math.min(end, second + step)));
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a range input cannot carry the stations and the marks
-    <svg
-      ref={ref}
+    <div
       className="walk-strip"
-      viewBox={`0 0 ${width} 46`}
       role="slider"
       tabIndex={0}
       aria-label="The walk, by station"
@@ -62,39 +62,52 @@ export function WalkStrip({ go }: { go: (second: number) => void }) {
       onClick={click}
       onKeyDown={key}
     >
-      <path d={`M0 27h${width}`} stroke="var(--rule)" strokeWidth="10" />
-      {packet.chapters.map((c) => {
-        const room = x(c.end) - x(c.start) - 6;
-        const letters = Math.floor(room / 6.6);
-        const title =
-          c.title.length <= letters ? c.title : letters >= 5 ? `${c.title.slice(0, letters - 1)}…` : '';
-        return (
-          <g key={`${c.start}-${c.station}`}>
-            <path
-              d={`M${x(c.start)} 27H${Math.max(x(c.start) + 1, x(c.end) - 3)}`}
-              stroke="var(--ink)"
-              strokeWidth="2"
-            />
-            <text x={x(c.start)} y="15">
-              {title}
-            </text>
-          </g>
-        );
-      })}
-      {marks.map((m, i) => (
-        <path
-          // biome-ignore lint/suspicious/noArrayIndexKey: several may stand at one second, and none moves
-          key={i}
-          className={verdictClass(m.verdict)}
-          d={`M${x(m.second)} 19v16`}
-          stroke="currentColor"
-          strokeWidth={m.verdict === 'stop' ? 4 : 3}
-        />
-      ))}
-      <path d={`M${x(second)} 17v20`} stroke="var(--blue)" strokeWidth="2" />
-      <text className="now" x={Math.min(Math.max(x(second), 18), width - 18)} y="45" textAnchor="middle">
-        {clock(second)}
-      </text>
-    </svg>
+      <svg ref={ref} viewBox={`0 0 ${width} 46`} aria-hidden="true">
+        <path d={`M0 27h${width}`} stroke="var(--track)" strokeWidth="10" />
+        {packet.chapters.map((c) => {
+          const room = x(c.end) - x(c.start) - 6;
+          const letters = Math.floor(room / 6.6);
+          const name = stationOf(c.station)?.name ?? c.title;
+          const short = name.length <= letters ? name : letters >= 5 ? `${name.slice(0, letters - 1)}…` : '';
+          const title = narrow ? '' : short;
+          return (
+            <g key={`${c.start}-${c.station}`}>
+              <path
+                d={`M${x(c.start)} 27H${Math.max(x(c.start) + 1, x(c.end) - 3)}`}
+                stroke="var(--ink)"
+                strokeWidth="2"
+              />
+              <text x={x(c.start)} y="15">
+                {title}
+              </text>
+            </g>
+          );
+        })}
+        {narrow && here && (
+          <text
+            {...(x(second) < width / 2
+              ? { x: Math.min(x(here.start), width - 190) }
+              : { x: Math.min(width, Math.max(190, x(here.end))), textAnchor: 'end' })}
+            y="15"
+          >
+            {stationOf(here.station)?.name ?? here.title}
+          </text>
+        )}
+        {marks.map((m, i) => (
+          <path
+            // biome-ignore lint/suspicious/noArrayIndexKey: several may stand at one second, and none moves
+            key={i}
+            className={verdictClass(m.verdict)}
+            d={`M${x(m.second)} 19v16`}
+            stroke="currentColor"
+            strokeWidth={m.verdict === 'stop' ? 4 : 3}
+          />
+        ))}
+        <path d={`M${x(second)} 17v20`} stroke="var(--blue)" strokeWidth="2" />
+        <text className="now" x={Math.min(Math.max(x(second), 18), width - 18)} y="45" textAnchor="middle">
+          {clock(second)}
+        </text>
+      </svg>
+    </div>
   );
 }

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { vehicleKindNames } from '../../../catalogue/vehicle-kind.ts';
 import { daysBetween, readDay } from '../../../units/day.ts';
 import { Tally } from '../mark/tally.tsx';
+import { ModeSwitch } from '../mode/mode-switch.tsx';
 import { useUnit } from './unit-context.ts';
 
 export function UnitHead() {
@@ -21,15 +22,18 @@ export function UnitHead() {
     unit.name ?? ([unit.year, unit.maker, unit.model].filter(Boolean).join(' ') || 'A unit without a name');
   document.title = `${named} · Walkwright`;
   return (
-    <header className="head">
-      <div>
+    <header className="head unit-head">
+      <div className="top">
         <Link className="back" href="/">
           The yard
         </Link>
+        <ModeSwitch />
+      </div>
+      <div>
         <h1>{named}</h1>
         <p className="about">
           {about.join(' · ')}
-          {unit.invented && <span className="num"> (invented unit)</span>}
+          {unit.invented && ' (invented unit)'}
         </p>
       </div>
       <Tally tally={packet.report.tally} />

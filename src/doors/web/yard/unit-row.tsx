@@ -39,7 +39,7 @@ export function UnitRow({ row }: { row: YardRow }) {
           </Link>
           <div className="small soft">
             {what}
-            {row.invented && <span className="num"> (invented unit)</span>}
+            {row.invented && ' (invented unit)'}
           </div>
           <div className="small">
             {row.blockedBy.length > 0 ? (
@@ -64,12 +64,8 @@ export function UnitRow({ row }: { row: YardRow }) {
           <Tally tally={row.tally} small />
         </div>
         <div className="right">
-          <div className="price">
-            {row.askingCents === undefined ? (
-              <span className="small soft">no price yet</span>
-            ) : (
-              showMoney(cents(row.askingCents))
-            )}
+          <div className={row.askingCents === undefined ? 'no-price' : 'price'}>
+            {row.askingCents === undefined ? 'no price yet' : showMoney(cents(row.askingCents))}
           </div>
           <div className="small soft">
             {row.daysHere === undefined
