@@ -11,6 +11,7 @@ import type { Aspect, Part, Station } from './part.ts';
 import { rearParts } from './rear.ts';
 import { roadSideParts } from './road-side.ts';
 import { roofParts } from './roof.ts';
+import { smallerParts } from './smaller.ts';
 import { stations } from './station.ts';
 import { systemsRoadParts } from './systems-road.ts';
 import { underneathParts } from './underneath.ts';
@@ -20,8 +21,21 @@ import { wholeParts } from './whole.ts';
 
 /** Every part, in the order of the walk. */
 export const parts: readonly Part[] = [
-  ...wholeParts, ...papersParts, ...frontParts, ...curbSideParts, ...rearParts, ...roadSideParts, ...wheelsParts, ...baysParts,
-  ...underneathParts, ...roofParts, ...cabParts, ...livingParts, ...bathBedroomParts, ...systemsRoadParts,
+  ...wholeParts,
+  ...papersParts,
+  ...frontParts,
+  ...curbSideParts,
+  ...rearParts,
+  ...roadSideParts,
+  ...wheelsParts,
+  ...baysParts,
+  ...underneathParts,
+  ...roofParts,
+  ...cabParts,
+  ...livingParts,
+  ...bathBedroomParts,
+  ...systemsRoadParts,
+  ...smallerParts,
 ];
 
 const partById = new Map(parts.map((p) => [p.id, p]));

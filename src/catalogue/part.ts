@@ -4,7 +4,17 @@ import type { VehicleKind } from './vehicle-kind.ts';
 
 /** What kind of answer an aspect takes. */
 export type AspectKind =
-  | 'quantity' | 'count' | 'yes-no' | 'condition' | 'words' | 'choice' | 'date' | 'date-code' | 'year' | 'vin' | 'money';
+  | 'quantity'
+  | 'count'
+  | 'yes-no'
+  | 'condition'
+  | 'words'
+  | 'choice'
+  | 'date'
+  | 'date-code'
+  | 'year'
+  | 'vin'
+  | 'money';
 
 /** One thing that can be said of a part. */
 export interface Aspect {

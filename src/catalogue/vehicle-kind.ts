@@ -1,6 +1,13 @@
 // Why: the kinds of vehicle a dealership takes in; what applies to a unit starts from its kind.
 
-export const vehicleKinds = ['class-a-diesel', 'class-a-gas', 'class-b', 'class-c', 'fifth-wheel', 'travel-trailer'] as const;
+export const vehicleKinds = [
+  'class-a-diesel',
+  'class-a-gas',
+  'class-b',
+  'class-c',
+  'fifth-wheel',
+  'travel-trailer',
+] as const;
 /** What kind of vehicle a unit is. */
 export type VehicleKind = (typeof vehicleKinds)[number];
 
@@ -14,4 +21,5 @@ export const vehicleKindNames: Record<VehicleKind, string> = {
 };
 
 /** True for kinds that drive themselves. */
-export const isMotorized = (kind: VehicleKind): boolean => kind !== 'fifth-wheel' && kind !== 'travel-trailer';
+export const isMotorized = (kind: VehicleKind): boolean =>
+  kind !== 'fifth-wheel' && kind !== 'travel-trailer';

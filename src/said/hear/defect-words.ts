@@ -1,0 +1,291 @@
+// Why: the words by which people say that something is wrong, with the aspect and the state each stands for.
+// Trade usage (common practice, no source).
+import type { State } from '../../catalogue/state.ts';
+
+/** What a failure word says. `noun`: a thing that can be denied ("no cracks"); `of`: only of these parts. */
+export interface DefectWord {
+  readonly aspect: string;
+  readonly state: State;
+  readonly noun?: true;
+  /** Weak words are a defect only right beside a part, never of a part far off. */
+  readonly near?: true;
+}
+
+const table: Record<string, DefectWord> = {};
+const say = (
+  aspect: string,
+  state: State,
+  phrases: string,
+  more: { noun?: true; near?: true } = {},
+): void => {
+  for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...more };
+};
+const noun = { noun: true } as const;
+const near = { near: true } as const;
+
+say(
+  'crack',
+  'cracked',
+  'crack, cracks, hairline crack, hairline cracks, spider cracks, spider crack, stress cracks, stress crack, weather cracking, weather checking, sidewall checking, checking, cracking, sidewall cracks, dry rot, spider webbing, spidering, weather cracks',
+  noun,
+);
+say('crack', 'cracked', 'cracked, split, busted, shattered, dry rotted, weather checked, splitting');
+say('crack', 'crazed', 'crazed, crazing');
+say(
+  'damage',
+  'chipped',
+  'chip, chips, rock chips, rock chip, star chip, rock chipping, chipping, stone chips, stone chip, pitting, bullseye, star break, star',
+  noun,
+);
+say('damage', 'chipped', 'chipped, pitted');
+say(
+  'damage',
+  'torn',
+  'tear, tears, rip, rips, hole, holes, puncture, punctures, cut, cuts, gouge, gouges, gash',
+  noun,
+);
+say(
+  'damage',
+  'torn',
+  'torn, ripped, tore up, torn up, tore, shredded, punctured, gouged, frayed, fraying, chewed up',
+);
+say(
+  'damage',
+  'chewed',
+  'chewed, rodent damage, mouse droppings, droppings, mouse nest, mice, rodents, rodent, mouse',
+);
+say('damage', 'dented', 'dent, dents, ding, dings, dimples, hail damage', noun);
+say('damage', 'dented', 'dented, caved in, crushed, smashed');
+say('damage', 'bent', 'bent, bowed, warped, twisted, kinked, out of square, crooked');
+say(
+  'damage',
+  'scratched',
+  'scrape, scrapes, scratch, scratches, scuff, scuffs, scuff marks, rub marks, road rash, curb rash',
+  noun,
+);
+say('damage', 'scratched', 'scraped, scratched, scuffed');
+say('damage', 'damaged', 'damage, water damage, accident damage, collision damage, impact damage', noun);
+say('damage', 'damaged', 'damaged, beat up, messed up, tweaked, mangled');
+say(
+  'damage',
+  'broken',
+  'broken, broke, snapped, broken off, broke off, sheared, stripped, cracked off, failed weld',
+);
+say(
+  'leak',
+  'leaking',
+  'leak, leaks, oil leak, oil leaks, water leak, air leak, fuel leak, exhaust leak, hydraulic leak, coolant leak, bubbles, hiss, puddle, active leak, active leaks',
+  noun,
+);
+say(
+  'leak',
+  'leaking',
+  'leaking, leaks by, leaks down, leaked, blowing out, spraying, hissing, bubbling up, spits, losing air, loses air, losing pressure, loses pressure, bypassing',
+);
+say('leak', 'dripping', 'drip, drips, dripping');
+say(
+  'leak',
+  'weeping',
+  'weep, weeps, weeping, weepage, seep, seeps, seeping, seepage, sweating, damp around the seal, oil film, wet with oil, oily',
+);
+say('rust', 'rusted', 'rust, surface rust, scale, rust scale, rust trails, rust streaks, rust through', noun);
+say(
+  'rust',
+  'rusted',
+  'rusted, rusty, rusting, rusted out, rusted through, flaking, scaling, pitted with rust',
+);
+say('rust', 'corroded', 'corrosion, corrosion starting, green corrosion', noun);
+say('rust', 'corroded', 'corroded, corroding, oxidized, oxidation, furry');
+say(
+  'stain',
+  'stained',
+  'stain, stains, water stain, water stains, staining, discoloration, water mark, water marks, streaks, streaking',
+  noun,
+);
+say('stain', 'stained', 'stained, discolored, yellowed, yellowing, black streaks');
+say('wet', 'wet', 'wet, soaked, saturated, soaking wet, pegged, dripping wet');
+say('wet', 'damp', 'damp, moist, clammy');
+say('wet', 'wet', 'water intrusion, water ingress, moisture intrusion, condensation, standing water', noun);
+say('wet', 'mildewed', 'mildew, mold, mould, black mold, moldy, fungus', noun);
+say('wet', 'rotted', 'rot, wood rot, dry rot in the wood', noun);
+say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
+say('soft', 'soft', 'soft spot, soft spots, soft area, soft areas, give, flex in it', noun);
+say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');
+say('flex', 'flexing', 'flexes, flexing, flexed, oil cans');
+say('delamination', 'delaminated', 'delamination, delam, bubble, bubbles in the wall, bubbling', noun);
+say('delamination', 'delaminated', 'delaminated, delaminating, bubbled');
+say('separated', 'separated', 'separation', noun);
+say(
+  'separated',
+  'separated',
+  'separated, separating, pulled away, pulling away, lifted, lifting, coming off, come off, coming up, coming apart, coming loose, let go, pulled out, popped out, coming undone, detached, unglued, gapped, gaps, come unglued, falling off, fell off, hanging',
+);
+say('peel', 'peeling', 'peeling, peeled, peels, clear coat failure, flaky');
+say(
+  'faded',
+  'faded',
+  'faded, fading, chalky, chalking, hazed, hazed over, hazy, dull, sun faded, sun baked, cloudy, hazing, bleached',
+);
+say('fogged', 'fogged', 'fogged, foggy, fogged up, fogging, moisture between the panes, lost its seal');
+say(
+  'wear',
+  'worn',
+  'wear, wear on the inside edge, edge wear, inside wear, cupping, feathering, uneven wear, wear and tear, play, slop, free play',
+  noun,
+);
+say(
+  'wear',
+  'worn',
+  'worn, worn out, wore out, bald, cupped, feathered, thin, worn down, down to the wear bars, smooth, threadbare, tired, past their prime, shot, grooved, scored, metal on metal',
+);
+say(
+  'age',
+  'expired',
+  'expired, out of date, aged out, too old, outdated, past date, out of code, timed out, past its date, past due',
+);
+say('age', 'overdue', 'overdue, due for, due now, past due for');
+say(
+  'level',
+  'low',
+  'low, low on, down a quart, at the add mark, below the add mark, below the line, below full, below the mark, under the mark, under the line, below minimum, needs topping up, nearly empty',
+);
+say('loose', 'loose', 'loose, wobbly, wobbles, rattling loose, sloppy, not tight, wiggles, floppy, rocking');
+say('missing', 'missing', 'missing, gone, not there, nowhere to be found, lost');
+say('strength', 'weak', 'weak, feeble, sluggish to lift');
+say('strength', 'weak', 'barely, barely cool, barely works, not much, not strong', near);
+say(
+  'speed',
+  'slow',
+  'slow, sluggish, lazy, takes forever, slowly, slower, a bit slow, hesitates, hesitation, delayed',
+);
+say(
+  'noise',
+  'noisy',
+  'squeal, squeals, squeaking, squeak, squeaks, noise, bearing noise, grinding, grinds, chirp, chirps, chirping, clunk, clunks, clunking, knock, knocks, knocking, rattle, rattles, rattling, hum, hums, humming, whine, whines, whining, howl, howls, pop, pops, popping, screech, screeches, ticking, tick, ticks, growl, growls, groan, groans, bang, bangs, buzzes, buzzing, loud, noisy, rumble, rumbles, roar',
+  noun,
+);
+say(
+  'smell',
+  'smelling',
+  'smell, smells, odor, odour, musty, stink, stinks, smelly, gas smell, propane smell, sewer smell, smoke smell, lp smell, whiff',
+  noun,
+);
+say('smoke', 'smoking', 'smoke, smokes, smoking, white smoke, black smoke, blue smoke', noun);
+say(
+  'heat',
+  'burnt',
+  'burnt, burned, melted, scorched, charred, heat discolored, browned, brown around, toasted, arcing, arced, overheated, heat damage, blackened, singed, burn marks, burn mark, cooked',
+);
+say('heat', 'overheating', 'overheats, overheating, runs hot, running hot, ran hot, gets hot, boils over');
+say(
+  'operates',
+  'fails',
+  'dead, toast, junk, no good, inop, inoperative, inoperable, failed, fails, fail, nonfunctional, not functional, kaput, fried, blown, conked out, quit, quit working, shorted, out of order, not working, down for the count, does nothing, nothing happens, no response, nothing either way, no go, stone dead, not responding, gave up, doesnt work, burned out, burnt out',
+);
+say('operates', 'fails', 'bad', near);
+say(
+  'operates',
+  'stuck',
+  'stuck, jammed, seized, seized up, frozen, froze up, hung up, binds, binding, bound up, hangs up, jams, locked up solid, stays open, stays on, stuck open, stuck closed',
+);
+say(
+  'operates',
+  'sticky',
+  'sticky, sticks, sticking, stiff, hard to turn, hard to open, hard to close, drags, dragging, tight to turn, balky',
+);
+say(
+  'operates',
+  'intermittent',
+  'intermittent, intermittently, comes and goes, hit and miss, acts up, acting up, cuts out, cutting out, iffy, questionable, temperamental, flickers, flickering, finicky, in and out of service',
+);
+say(
+  'operates',
+  'tripped',
+  'trips the breaker, pops the breaker, trips out, tripped, kicks off, trips off, kicked off, tripping',
+);
+say(
+  'operates',
+  'surging',
+  'surges, surging, surge, hunts, hunting, stumbles, stumbling, misfires, misfiring, bogs down, bogs, dies, stalls, runs rough, rough idle, idles rough, lugs down',
+);
+say(
+  'operates',
+  'drifting',
+  'drifts, drifting, drifted, bleeds down, bleeding down, creeps, creeping, settles, settled, sinks, leans, leaning, wont hold',
+);
+say('operates', 'lagging', 'lags, lagging, lags behind, out of sync, out of time, racks, racking, crabs');
+say(
+  'operates',
+  'vibrating',
+  'vibrates, vibration, vibrating, shimmy, shimmies, shudder, shudders, shakes, shaking, wobble, judder, pulsation, pulses, pulsates',
+  noun,
+);
+say(
+  'operates',
+  'pulling',
+  'pulls left, pulls right, pulls to the left, pulls to the right, wanders, wandering, pull to the right, pull to the left, drifts left, drifts right, tramlines',
+);
+say(
+  'operates',
+  'unhooked',
+  'unhooked, disconnected, not hooked up, not connected, unplugged, not plumbed, not wired, bypassed',
+);
+say('operates', 'discharged', 'discharged, flat, drained, in the red, swollen on charge');
+say('operates', 'out', 'burned out bulb, out of commission');
+say('operates', 'open', 'element open, open circuit, reads open');
+say(
+  'operates',
+  'poor',
+  'flaky connection, poor, rough, sketchy, half dead, no bueno, not great, not good, not so good, not right, ugly, terrible, crap, trashed, hammered',
+);
+say(
+  'swelling',
+  'swollen',
+  'swollen, bulging, bulged, swelled, swelling, puffed up, blistered, blisters, blistering',
+);
+say('sag', 'sagging', 'sag, sags, sagging, droop, droops, drooping, saggy, droopy, dips', noun);
+say(
+  'dirty',
+  'dirty',
+  'dirty, filthy, grimy, nasty, greasy, sooty, soot, black as tar, contaminated, milky, cloudy fluid, burnt smelling',
+);
+say('clogged', 'clogged', 'clogged, plugged up, plugged solid, blocked, blockage, restricted, plugged');
+say('cooling', 'marginal', 'marginal, borderline, not ideal, on the edge');
+say(
+  'cooling',
+  'warm',
+  'warm, not cold, not cool, luke warm, lukewarm, not getting cold, not cooling, blows warm, blowing warm',
+  near,
+);
+say(
+  'lit',
+  'lit',
+  'check engine light is on, warning light is on, light is on, lamp is on, is lit, is lit up, light stays on, light came on',
+);
+say('safety', 'unsafe', 'unsafe, dangerous, red tag, red tagged, do not drive');
+say(
+  'reading',
+  'fails',
+  'false reading, reads wrong, reads full all the time, stuck on full, suspect, wrong reading, reads two thirds empty, sensors are suspect, inaccurate, way off',
+);
+
+/** Failure phrases -> what they say. */
+export const defectTable: Readonly<Record<string, DefectWord>> = table;
+
+/** Verbs of a part's work: denied ("will not lock", "does not spray") they are a failure, said plainly they are working. */
+export const workVerbs: readonly string[] = (
+  'work works worked working open opens opened opening close closes closed latch latches latched latching lock locks locked run runs ran running start starts started starting ' +
+  'fire fires fired light lights lit heat heats heated cool cools cooled cooling spray sprays come comes came go goes going went extend extends extended retract retracts retracted ' +
+  'charge charges charged charging hold holds held holding flush flushes flushed turn turns turned lift lifts lifted lower lowers lowered slide slides move moves moved ' +
+  'operate operates operated operating function functions functioned functioning trip trips tripped engage engages engaged release releases released respond responds ' +
+  'drain drains drained pump pumps pumped seal seals sealed adjust adjusts roll rolls rolled ignite ignites ignited crank cranks cranked shift shifts shifted ' +
+  'blow blows blowing alarm alarms alarmed sound sounds sounded swivel swivels recline reclines tilt tilts telescope telescopes power powers stay stays spin spins shut shuts ' +
+  'transfer transfers dump dumps fill fills tighten rise rises read reads register registers track tracks find finds connect connects level levels stop stops swing swings'
+).split(' ');
+
+/** Good things of which there may be none: "no heat", "no water", "no pressure". */
+export const neededThings: ReadonlySet<string> = new Set(
+  'heat power spark water flow light lights picture sound pressure suction charge voltage volts output response cold cooling air ignition flame fire signal display reset brakes steering juice vacuum hot continuity'.split(
+    ' ',
+  ),
+);

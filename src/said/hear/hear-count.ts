@@ -1,0 +1,149 @@
+// Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
+import { partOf } from '../../catalogue/index.ts';
+import { defectPhrases } from './lexicon.ts';
+import type { Mention } from './marks.ts';
+import type { NumberSpan } from './number-span.ts';
+import type { Clause, Talk } from './talk.ts';
+
+/** What a bare number counts. */
+export interface Counted {
+  readonly part: string;
+  readonly aspect: string;
+  readonly count: number;
+  readonly of?: number;
+}
+
+/** Things counted under a part: what follows the number, the parts it may be of, and the aspect. */
+const nouns: Readonly<
+  Record<string, { readonly parts: readonly string[]; readonly aspect: string; readonly alone?: true }>
+> = {
+  speed: { parts: ['transmission'], aspect: 'gears', alone: true },
+  burner: { parts: ['cooktop', 'induction'], aspect: 'burners', alone: true },
+  burners: { parts: ['cooktop', 'induction'], aspect: 'burners', alone: true },
+  point: { parts: ['levelling_jacks'], aspect: 'count', alone: true },
+  pin: { parts: ['tow_plug'], aspect: 'pins', alone: true },
+  way: { parts: ['tow_plug'], aspect: 'pins' },
+  cylinder: { parts: ['engine'], aspect: 'cylinders' },
+  cylinders: { parts: ['engine'], aspect: 'cylinders' },
+  zone: { parts: ['thermostats', 'ac_roof'], aspect: 'count' },
+  zones: { parts: ['thermostats', 'ac_roof'], aspect: 'count' },
+  panel: { parts: ['solar_array'], aspect: 'count' },
+  panels: { parts: ['solar_array'], aspect: 'count' },
+  recliners: { parts: ['dinette_sofa'], aspect: 'count' },
+};
+const betweens = new Set(
+  'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little'.split(
+    ' ',
+  ),
+);
+const uncounted = new Set([
+  'coach',
+  'body_paint',
+  'floor_main',
+  'roof_membrane',
+  'interior',
+  'road_test_drive',
+  'records_folder',
+  'wall_stains',
+  'coolant',
+  'engine_oil',
+]);
+
+const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | undefined => {
+  for (const m of clause.mentions) {
+    if (m.from < span.bare || m.from - span.bare > 3) continue;
+    for (let k = span.bare; k < m.from; k++)
+      if (!betweens.has(talk.marks.words[k]?.norm ?? '')) return undefined;
+    return m;
+  }
+  return undefined;
+};
+
+/** What a number without a unit counts, if it counts anything. */
+export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted | undefined {
+  const words = talk.marks.words;
+  const value = span.readings[0]?.value;
+  if (
+    span.unit ||
+    span.money ||
+    value === undefined ||
+    !Number.isInteger(value) ||
+    value < 0 ||
+    value > 60 ||
+    span.items.length > 1
+  )
+    return undefined;
+  if (
+    (words[span.from - 1]?.norm === 'v' ||
+      words[span.from - 1]?.norm === 'inline' ||
+      words[span.from - 1]?.norm === 'straight') &&
+    value <= 12
+  )
+    return { part: 'engine', aspect: 'cylinders', count: value };
+  const both = words[span.from]?.norm === 'both';
+  const next = words[span.bare]?.norm ?? '';
+  const joined = words[span.bare - 1]?.stop === 0;
+  const noun = joined ? nouns[next] : undefined;
+  const parts = talk.partsFor(span.from, span.bare, clause);
+  if (noun) {
+    const part = parts.find((p) => noun.parts.includes(p)) ?? (noun.alone ? noun.parts[0] : undefined);
+    if (part && !(next === 'point' && value < 3)) return { part, aspect: noun.aspect, count: value };
+  }
+  const found = joined ? partAfter(clause, talk, span) : undefined;
+  const of = span.of;
+  if (
+    found &&
+    !(both && found.parts[0] !== 'keys_set') &&
+    !uncounted.has(found.parts[0] ?? '') &&
+    (value !== 1 || found.to === clause.to)
+  ) {
+    return { part: found.parts[0] ?? '', aspect: 'count', count: value, ...(of === undefined ? {} : { of }) };
+  }
+  if (both) return undefined;
+  if (
+    joined &&
+    next === 'of' &&
+    /^(?:them|these|those)$/.test(words[span.bare + 1]?.norm ?? '') &&
+    value > 1
+  ) {
+    const part = parts[0];
+    return part && !uncounted.has(part) ? { part, aspect: 'count', count: value } : undefined;
+  }
+  // "two will not lock", "two dead", "a dozen little spots"
+  for (let k = span.bare; k < Math.min(clause.to, span.bare + 3) && joined; k++) {
+    const defect = defectPhrases.at(words, k);
+    const part = parts[0];
+    if (
+      part &&
+      value > 1 &&
+      (defect?.values[0]?.noun ||
+        defect ||
+        /^(?:spots|places|marks|screws|bolts|nuts|bulbs)$/.test(words[k]?.norm ?? '') ||
+        (k === span.bare &&
+          /^(?:will|won't|do|don't|does|doesn't|are|can't)$/.test(words[k]?.norm ?? '') &&
+          (/^(?:won't|don't|can't|doesn't)$/.test(words[k]?.norm ?? '') || words[k + 1]?.norm === 'not')))
+    ) {
+      return { part, aspect: 'failed_count', count: value };
+    }
+  }
+  const before = clause.mentions.filter((m) => m.to <= span.from).at(-1);
+  const alone = span.bare === clause.to || words[span.bare - 1]?.stop !== 0 || next === 'total';
+  const isAll = words[span.from - 1]?.norm === 'all' && value > 1;
+  const part =
+    before && before.to === span.from
+      ? before.parts[0]
+      : alone || isAll || next === 'total'
+        ? parts[0]
+        : undefined;
+  const header = before !== undefined && before.to === span.from && words[before.from]?.capital === true;
+  const own = part ? partOf(part) : undefined;
+  if (
+    own &&
+    part &&
+    !uncounted.has(part) &&
+    (header || next === 'total' || isAll || (alone && clause.to - clause.from <= 2 && value <= 14))
+  ) {
+    return { part, aspect: 'count', count: value };
+  }
+  return undefined;
+}

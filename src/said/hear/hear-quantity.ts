@@ -1,0 +1,217 @@
+// Why: a number means what part, aspect, unit and believable range together allow; the likeliest pairing wins.
+import { generalAspects } from '../../catalogue/general-aspect.ts';
+import { partOf } from '../../catalogue/index.ts';
+import type { Aspect } from '../../catalogue/part.ts';
+import { convert, isSameDimension } from '../../units/quantity.ts';
+import { type Unit, unitFact } from '../../units/unit.ts';
+import { kinOf } from './kin.ts';
+import type { Reading } from './number-reading.ts';
+import type { NumberSpan } from './number-span.ts';
+import type { Clause, Talk } from './talk.ts';
+
+/** A pairing of a number with what it is a reading of. */
+export interface Pairing {
+  readonly part: string;
+  readonly aspect: string;
+  readonly kind: Aspect['kind'];
+  readonly value: number;
+  readonly upTo?: number;
+  readonly unit: Unit;
+  readonly score: number;
+}
+
+/** Where a unit alone says what is meant. */
+const byUnit: Partial<Record<Unit, readonly (readonly [part: string, aspect: string])[]>> = {
+  '[HP]': [['engine', 'power']],
+  '[mi_i]': [['odometer', 'reading']],
+  km: [['odometer', 'reading']],
+  L: [['engine', 'displacement']],
+  '[lbf_av].[ft_i]': [['engine', 'torque']],
+  '[mi_i]/[gal_us]': [['coach', 'economy']],
+  '{rev}/min': [['dash_gauges', 'engine_speed']],
+  '[mi_i]/h': [['road_test_drive', 'speed']],
+  'km/h': [['road_test_drive', 'speed']],
+  "[in_i'H2O]": [['lp_system', 'drop_test']],
+  Hz: [['generator', 'hertz_loaded']],
+};
+
+const general: Partial<Record<string, string>> = {
+  length: 'measured_length',
+  mass: 'measured_weight',
+  force: 'measured_weight',
+  pressure: 'measured_pressure',
+  temperature: 'measured_temperature',
+  voltage: 'measured_voltage',
+  current: 'measured_current',
+  charge: 'measured_charge',
+  power: 'measured_power',
+  frequency: 'measured_frequency',
+  speed: 'measured_speed',
+  ratio: 'measured_share',
+  flow: 'measured_flow',
+  sound: 'measured_sound',
+  rotation: 'measured_rotation',
+  time: 'test_time',
+  volume: 'measured_volume',
+  energy: 'measured_energy',
+};
+
+const isNumeric = (a: Aspect): boolean => a.kind === 'quantity' || a.kind === 'count';
+
+/** Readings in the unit of an aspect that its range believes, the likeliest first. */
+function fits(
+  readings: readonly Reading[],
+  a: Aspect,
+  said: { units: readonly Unit[]; times: number; loose?: true } | undefined,
+): { value: number; unit: Unit } | undefined {
+  for (const r of readings) {
+    const options: { value: number; unit: Unit }[] = [];
+    if (a.unit === undefined) {
+      if (!said && Number.isInteger(r.value)) options.push({ value: r.value, unit: '1' });
+    } else if (said?.loose) {
+      if (a.unit === 'kW' || a.unit === 'W') options.push({ value: r.value, unit: 'kW' });
+      else options.push({ value: r.value * 1000, unit: a.unit });
+    } else if (said) {
+      const unit = said.units.find((u) => isSameDimension(u, a.unit as Unit));
+      if (unit) options.push({ value: r.value * said.times, unit });
+    } else {
+      options.push({ value: r.value, unit: a.unit });
+      // "five five" is kilowatts, "fifty-five hundred" is watts
+      if (a.unit === 'kW') options.push({ value: r.value, unit: 'W' });
+      if (a.unit === 'g/mL') options.push({ value: r.value / 1000, unit: a.unit });
+      if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
+    }
+    for (const o of options) {
+      const inOwn = a.unit === undefined ? o.value : convert(o.value, o.unit, a.unit);
+      if (!a.within || (inOwn >= a.within[0] - 1e-9 && inOwn <= a.within[1] + 1e-9)) return o;
+    }
+  }
+  return undefined;
+}
+
+/** How well the words beside the number name the aspect: 0 where they do not. */
+function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: Aspect): number {
+  let best = 0;
+  for (const hit of clause.aspects) {
+    if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    const gap =
+      hit.to <= span.from ? span.from - hit.to : hit.from >= span.bare ? hit.from - span.bare + 0.5 : 0;
+    const other = clause.numbers.some(
+      (n) =>
+        n !== span &&
+        (hit.to <= span.from ? n.from >= hit.to && n.to <= span.from : n.from >= span.to && n.to <= hit.from),
+    );
+    best = Math.max(best, (other ? 1.2 : 4) - Math.min(2.5, gap * 0.3) + (hit.to - hit.from) * 0.3);
+  }
+  void talk;
+  return best;
+}
+
+/** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
+export function pair(talk: Talk, clause: Clause, span: NumberSpan): Pairing | undefined {
+  const parts = talk.partsFor(span.from, span.bare, clause);
+  const own = new Set(clause.mentions.filter((m) => !m.aside).flatMap((m) => m.parts));
+  const said = span.unit;
+  let best: Pairing | undefined;
+  const offer = (part: string, a: Aspect, base: number, isGeneral: boolean): void => {
+    const value = fits(span.readings, a, said);
+    if (!value) return;
+    const words = named(talk, clause, span, part, a);
+    if (!said && words === 0 && !(a.within && base >= 2.2 && !isGeneral)) return;
+    if (!said && !a.within && words < 1.5) return;
+    const score =
+      base +
+      words +
+      (said ? 2 : 0) +
+      (isGeneral ? -1.6 : 0) +
+      (a.unit !== undefined && said && a.unit === value.unit ? 0.2 : 0);
+    if (best && best.score >= score - 1e-9) return;
+    const high = span.upTo ? fits(span.upTo, a, said) : undefined;
+    best = {
+      part,
+      aspect: a.id,
+      kind: a.kind,
+      value: value.value,
+      ...(high && high.value > value.value ? { upTo: high.value } : {}),
+      unit: value.unit,
+      score,
+    };
+  };
+  parts.slice(0, 6).forEach((id, rank) => {
+    const base = (own.has(id) ? 3.2 : 2.4) - rank * 0.55;
+    const consider = (p: string, less: number): void => {
+      (partOf(p)?.aspects ?? []).forEach((a, i) => {
+        if (isNumeric(a) && a.kind !== 'count') offer(p, a, base - less - i * 0.04, false);
+      });
+    };
+    consider(id, 0);
+    for (const k of kinOf(id)) consider(k, own.has(k) ? 0.1 : 0.35);
+    if (said && rank < 3) {
+      const dimension = unitFact(said.units[0] as Unit).dimension;
+      const a = generalAspects.find((g) => g.id === general[dimension]);
+      if (a && !said.loose && !(dimension === 'length' && said.units[0] === '[mi_i]'))
+        offer(id, a, base, true);
+    }
+  });
+  if (said) {
+    for (const [p, aspect] of byUnit[said.units[0] as Unit] ?? []) {
+      const a = partOf(p)?.aspects.find((x) => x.id === aspect);
+      if (a) offer(p, a, 1.2, false);
+    }
+  }
+  // the aspect's own name calls its part: "gross twenty-two thousand", "shuts off at fifty-two psi"
+  for (const hit of clause.aspects) {
+    if (hit.to > span.from || span.from - hit.to > 3) continue;
+    for (const key of hit.keys) {
+      const [p = '', aspect = ''] = key.split('/');
+      if (
+        !strongNames.has(
+          talk.marks.words
+            .slice(hit.from, hit.to)
+            .map((w) => w.norm)
+            .join(' '),
+        )
+      )
+        continue;
+      const a = partOf(p)?.aspects.find((x) => x.id === aspect);
+      if (a && isNumeric(a)) offer(p, a, 1.1, false);
+    }
+  }
+  return best && best.score >= 2.2 ? best : undefined;
+}
+
+/** Aspect names that need no part beside them. */
+const strongNames: ReadonlySet<string> = new Set([
+  'gross',
+  'gvwr',
+  'gross weight',
+  'gcwr',
+  'mileage',
+  'odometer',
+  'wheelbase',
+  'wheel base',
+  'cargo capacity',
+  'occc',
+  'ccc',
+  'payload',
+  'carrying capacity',
+  'tongue weight',
+  'pin weight',
+  'hitch weight',
+  'drop test',
+  'specific gravity',
+  'freeze point',
+  'lug torque',
+  'engine hours',
+  'generator hours',
+  'gen hours',
+  'sleeps',
+  'rpm',
+  'horsepower',
+  'displacement',
+  'front axle',
+  'rear axle',
+  'oil pressure',
+  'water temp',
+  'coolant temp',
+]);

@@ -1,0 +1,247 @@
+// Why: not checked, not known and only guessed are observations too; praise is kept apart as a claim.
+import { partOf } from '../../catalogue/index.ts';
+import { commonWords } from './common-words.ts';
+import { praisePhrases, verbs } from './lexicon.ts';
+import type { Clause, Draft, Talk } from './talk.ts';
+import { advice, causeGuesses, presences, unknowns } from './trigger-words.ts';
+
+const span = (clause: Clause, at: number, before: number, after: number): { from: number; to: number } => ({
+  from: Math.max(clause.from, at - before),
+  to: Math.min(clause.to, at + after),
+});
+
+const why = (phrase: string): string =>
+  /see|visible|read|legible|reach|access|get to/.test(phrase)
+    ? 'could not be seen or reached'
+    : /run|test|tried|try|check|done|drive|verif|inspect|open|measure/.test(phrase)
+      ? 'not tried'
+      : 'not known';
+
+/** What the speaker says is not known, in a clause; marks its words as taken. */
+export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
+  const out: Draft[] = [];
+  const { words } = talk.marks;
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = unknowns.at(words, i);
+    if (!hit || i + hit.length > clause.to) continue;
+    const phrase = words
+      .slice(i, i + hit.length)
+      .map((w) => w.norm)
+      .join(' ');
+    const after = clause.mentions.find((m) => m.from >= i + hit.length);
+    const before = clause.mentions.filter((m) => m.to <= i).at(-1);
+    const general =
+      /^(?:not found|don't know|i don't know|do not know|no idea|not done|not sure|i'm not sure|unknown)$/.test(
+        phrase,
+      );
+    const other = talk.partsFor(i, i + hit.length, clause);
+    const inPart =
+      (before && !before.weak ? before.parts[0] : undefined) ?? after?.parts[0] ?? before?.parts[0];
+    const parts = inPart ? [inPart] : other.slice(0, 1);
+    if (parts.length === 0 && /drive|driven/.test(phrase)) parts.push('road_test_drive');
+    // "the turbo, the injectors, I couldn't tell you": every part of the list
+    if (!inPart) {
+      for (const r of talk.recent)
+        if (talk.marks.sentenceOf[r.at] === clause.sentence && r.parts[0] && !parts.includes(r.parts[0]))
+          parts.push(r.parts[0]);
+    }
+    if (general && !inPart && clause.to - clause.from > hit.length + 6) {
+      i += hit.length - 1;
+      continue;
+    }
+    for (const part of parts) {
+      const own = partOf(part)?.aspects ?? [];
+      const named = clause.aspects
+        .map((a) => own.find((x) => a.keys.has(`${part}/${x.id}`)))
+        .find((x) => x !== undefined);
+      const aspect =
+        named?.id ??
+        (/read|date/.test(phrase)
+          ? 'date'
+          : /run|test|tr(?:y|ied)|drive|check|open|fire|hook|turn/.test(phrase)
+            ? 'operates'
+            : 'condition');
+      const place = talk.placeOf(part, i, clause);
+      const said = talk.doubtAt(i).saidBy;
+      out.push({
+        part,
+        ...(place === undefined ? {} : { place }),
+        aspect,
+        value: { is: 'unknown', why: why(phrase) },
+        sense: 'unknown',
+        polarity: 'neutral',
+        hedged: false,
+        ...(said === undefined ? {} : { saidBy: said }),
+        ...span(clause, i, 6, hit.length + 8),
+        at: i,
+        weight: 0.75,
+      });
+    }
+    taken.fill(1, i, clause.to);
+    break;
+  }
+  return out;
+}
+
+/** A guess at the reason of something wrong: "could be the seal". */
+export function hearCause(talk: Talk, clause: Clause, last: Draft | undefined, taken: Uint8Array): Draft[] {
+  const { words } = talk.marks;
+  if (
+    !last ||
+    (last.sense !== 'defect' && last.sense !== 'unknown') ||
+    clause.numbers.some((n) => n.unit) ||
+    clause.from - last.at > 28
+  )
+    return [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = causeGuesses.at(words, i);
+    if (!hit || talk.scopes.elsewhere[i]) continue;
+    const lead = words[clause.from]?.norm ?? '';
+    const short = clause.to - clause.from <= 9;
+    const before = i === clause.from || /^(?:it|that|this|they|which|and|or)$/.test(lead);
+    if (!short || !before) continue;
+    taken.fill(1, clause.from, clause.to);
+    return [
+      {
+        part: last.part,
+        ...(last.place === undefined ? {} : { place: last.place }),
+        aspect: 'cause',
+        value: { is: 'unknown', why: 'a guess at the cause' },
+        sense: 'unknown',
+        polarity: 'neutral',
+        hedged: true,
+        from: clause.from,
+        to: clause.to,
+        at: i,
+        weight: 0.6,
+      },
+    ];
+  }
+  return [];
+}
+
+/** Praise in a clause: one claim, tied to its part. */
+export function hearPraise(talk: Talk, clause: Clause): Draft[] {
+  const { words } = talk.marks;
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = praisePhrases.at(words, i);
+    if (!hit) continue;
+    const own = clause.mentions.find((m) => !m.aside)?.parts[0];
+    const part = own ?? talk.partFor(i, i + hit.length, clause) ?? 'coach';
+    return [
+      {
+        part,
+        aspect: 'claim',
+        value: {
+          is: 'text',
+          text: words
+            .slice(i, i + hit.length)
+            .map((w) => w.norm)
+            .join(' '),
+        },
+        sense: 'claim',
+        polarity: 'good',
+        hedged: false,
+        ...span(clause, i, 8, hit.length + 5),
+        at: i,
+        weight: 0.7,
+      },
+    ];
+  }
+  return [];
+}
+
+/** What should be done, in the speaker's opinion: "I would reseal that". */
+export function hearAdvice(talk: Talk, clause: Clause, last: Draft | undefined): Draft[] {
+  const { words } = talk.marks;
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = advice.at(words, i);
+    if (!hit) continue;
+    const phrase = words
+      .slice(i, i + hit.length)
+      .map((w) => w.norm)
+      .join(' ');
+    if (
+      /^(?:need|wants|should be|needs|need|i'd have|i would have|has to be|have to be)$/.test(phrase) &&
+      !clause.mentions.some((m) => m.to <= i && i - m.to <= 2)
+    )
+      continue;
+    const after = clause.mentions.find((m) => m.from >= i + hit.length && m.from - i - hit.length <= 3);
+    const part =
+      after?.parts[0] ?? (last && i - last.at < 30 ? last.part : talk.partFor(i, i + hit.length, clause));
+    if (!part) continue;
+    const place = last && last.part === part ? last.place : talk.placeOf(part, i, clause);
+    return [
+      {
+        part,
+        ...(place === undefined ? {} : { place }),
+        aspect: 'advice',
+        value: { is: 'state', state: 'advised' },
+        sense: 'condition',
+        polarity: 'neutral',
+        hedged: false,
+        ...span(clause, i, 4, hit.length + 6),
+        at: i,
+        weight: 0.6,
+      },
+    ];
+  }
+  return [];
+}
+
+/** "It's got the outside shower": it is there. Only where nothing else was said of it in the clause. */
+export function hearPresence(talk: Talk, clause: Clause, said: ReadonlySet<string>): Draft[] {
+  const { words } = talk.marks;
+  const out: Draft[] = [];
+  for (const m of clause.mentions) {
+    const part = m.parts[0];
+    if (m.aside || m.weak || !part || said.has(part) || talk.scopes.elsewhere[m.from]) continue;
+    const denied = talk.scopes.denied[m.from] === 1;
+    let led = false;
+    for (let k = Math.max(clause.from, m.from - 6); k < m.from; k++) {
+      const hit = presences.at(words, k);
+      if (
+        hit &&
+        k + hit.length <= m.from &&
+        m.from - k - hit.length <= 4 &&
+        !words.slice(k + hit.length, m.from).some((w) => verbs.at([w], 0) && !commonWords.has(w.norm))
+      )
+        led = true;
+    }
+    const there =
+      /^(?:'s|is|are)$/.test(words[m.to]?.norm ?? '') &&
+      /^(?:in|here|there|right|inside|included)$/.test(words[m.to + 1]?.norm ?? '') &&
+      /^(?:there|here|in)$/.test(words[m.to + 2]?.norm ?? words[m.to + 1]?.norm ?? '');
+    const noneOf =
+      denied && words[m.from - 1]?.norm === 'no' && (m.to === clause.to || words[m.to - 1]?.stop !== 0);
+    if (noneOf) {
+      out.push({
+        part,
+        aspect: 'present',
+        value: { is: 'state', state: 'no' },
+        sense: 'absent',
+        polarity: 'neutral',
+        ...talk.doubtAt(m.from),
+        ...span(clause, m.from, 3, m.to - m.from + 2),
+        at: m.from,
+        weight: 0.75,
+      });
+      continue;
+    }
+    if ((!led && !there) || denied) continue;
+    const place = talk.placeOf(part, m.from, clause);
+    out.push({
+      part,
+      ...(place === undefined ? {} : { place }),
+      aspect: 'present',
+      value: { is: 'state', state: 'present' },
+      sense: 'condition',
+      polarity: 'neutral',
+      ...talk.doubtAt(m.from),
+      ...span(clause, m.from, 4, m.to - m.from + 3),
+      at: m.from,
+      weight: 0.6,
+    });
+  }
+  return out;
+}

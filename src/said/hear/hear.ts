@@ -1,0 +1,110 @@
+// Why: the one door from timed words to observations: what was said, of what, where, and how sure that is.
+import { partOf } from '../../catalogue/index.ts';
+import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
+import type { Cue } from '../entry.ts';
+import { correctDrafts } from './correct.ts';
+import { hearIdentity, knowWritten } from './hear-identity.ts';
+import { hearNumbers } from './hear-numbers.ts';
+import { hearStates } from './hear-states.ts';
+import { hearAdvice, hearCause, hearPraise, hearPresence, hearUnknown } from './hear-unknown.ts';
+import type { Heard, HeardObservation } from './heard.ts';
+import { markWords } from './marks.ts';
+import { scopesOf } from './scope.ts';
+import { stationPath } from './station-path.ts';
+import { type Clause, clausesOf, type Draft, Talk } from './talk.ts';
+import { quoteOf, wordsOf } from './word.ts';
+
+/**
+ * Hears a recording. Pure and total: any cues give a result; every cue is in `used` or in `unused`. With the kind of
+ * vehicle given, parts that it cannot have are not heard.
+ */
+export function hear(cues: readonly Cue[], context: { readonly vehicle?: VehicleKind } = {}): Heard {
+  const all = wordsOf(cues);
+  const marks = markWords(all.words);
+  const clauses = clausesOf(marks);
+  const talk = new Talk(marks, scopesOf(marks));
+  knowWritten(talk, all.written);
+  const drafts: Draft[] = [];
+  const taken = new Uint8Array(all.words.length + 1);
+  let last: Draft | undefined;
+  for (const clause of clauses) {
+    talk.enter(clause);
+    for (const d of hearClause(talk, clause, taken, last)) {
+      if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
+      drafts.push(d);
+      if (d.sense !== 'claim') last = d;
+    }
+  }
+  drafts.sort((a, b) => a.at - b.at);
+  const { replaces, retracted } = correctDrafts(marks, drafts);
+  const seen = new Uint8Array(cues.length);
+  const observations = drafts.map((d, i): HeardObservation => {
+    const first = all.words[d.from];
+    const end = all.words[Math.max(d.from, d.to - 1)];
+    const turn = all.words[d.at];
+    for (let k = d.from; k < d.to; k++) seen[all.words[k]?.cue ?? 0] = 1;
+    const corrects = replaces.get(i);
+    return {
+      part: d.part,
+      ...(d.place === undefined ? {} : { place: d.place }),
+      aspect: d.aspect,
+      value: d.value,
+      sense: d.sense,
+      polarity: d.polarity,
+      hedged: d.hedged,
+      ...(d.saidBy === undefined ? {} : { saidBy: d.saidBy }),
+      sure: Math.round(Math.min(0.97, Math.max(0.05, d.weight - (d.hedged ? 0.1 : 0))) * 100) / 100,
+      start: turn?.start ?? first?.start ?? 0,
+      end: Math.max(end?.end ?? 0, turn?.end ?? 0),
+      words: quoteOf(all, d.from, d.to - 1),
+      ...(turn ? { key: all.written[turn.written] ?? turn.norm } : {}),
+      ...(corrects ? { corrects: [...corrects] } : {}),
+      ...(retracted.has(i) ? { retracted: true } : {}),
+    };
+  });
+  const indexes = cues.map((_, i) => i);
+  return {
+    observations,
+    chapters: chaptersOf(cues, clauses, stationPath(marks, clauses), all.words),
+    used: indexes.filter((i) => seen[i] === 1),
+    unused: indexes.filter((i) => seen[i] !== 1),
+  };
+}
+
+/** Everything heard in one clause. */
+function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
+  const praise = hearPraise(talk, clause);
+  const unknown = hearUnknown(talk, clause, taken);
+  const cause = unknown.length > 0 ? [] : hearCause(talk, clause, last, taken);
+  const identity = hearIdentity(talk, clause, taken);
+  const numbers = hearNumbers(talk, clause, taken);
+  const states =
+    praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0
+      ? []
+      : hearStates(talk, clause, taken);
+  const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
+  const found = [...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
+  const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
+  return [...found, ...present, ...praise];
+}
+
+function chaptersOf(
+  cues: readonly Cue[],
+  clauses: readonly Clause[],
+  path: readonly string[],
+  words: readonly { readonly start: number }[],
+): Heard['chapters'] {
+  const chapters: { station: string; start: number; end: number }[] = [];
+  clauses.forEach((c, i) => {
+    const station = path[i] ?? '';
+    const start = words[c.from]?.start ?? 0;
+    const open = chapters.at(-1);
+    if (open?.station === station) return;
+    if (open) open.end = Math.max(open.start, start);
+    chapters.push({ station, start, end: start });
+  });
+  const lastEnd = cues.reduce((end, c) => Math.max(end, c.end), 0);
+  const open = chapters.at(-1);
+  if (open) open.end = Math.max(open.start, lastEnd);
+  return chapters;
+}

@@ -1,0 +1,169 @@
+// Why: the smallest pieces of a spoken number; what they add up to ("twelve six": 126, 12.6 or 12,600) is for the context to say.
+import { digitsValue, fractions, ones, scales, teens, tens } from './number-words.ts';
+import type { Word } from './word.ts';
+
+/** One piece of a number. `written` keeps digits as they came; `oh` is a spoken nought that only joins. */
+export interface NumberItem {
+  readonly value: number;
+  readonly from: number;
+  readonly to: number;
+  readonly kind: 'digit' | 'small' | 'full' | 'oh' | 'fraction' | 'decimal';
+  readonly written?: string;
+}
+
+const pronounBefore = new Set(
+  (
+    'this that which each other any every another no only inner outer front rear left right middle top bottom new old big little good bad ' +
+    'nice nicer last first third second same inside outside the my your his her our their driver passenger main back wrong right next ' +
+    'someone no-one'
+  ).split(' '),
+);
+const pronounAfter = new Set(
+  "'s that which who more side thing day time way i we you they he for was had has".split(' '),
+);
+
+/** True when "one" at `i` stands for a thing, not for a number. */
+export function isPronounOne(words: readonly Word[], i: number): boolean {
+  const before = words[i - 1];
+  if (before && before.stop === 0 && pronounBefore.has(before.norm)) return true;
+  const after = words[i + 1];
+  return after !== undefined && words[i]?.stop === 0 && pronounAfter.has(after.norm);
+}
+
+const isJoined = (words: readonly Word[], i: number): boolean => words[i - 1]?.stop === 0;
+
+/** 0 to 99 in words at `i`. */
+function below100(words: readonly Word[], i: number): { value: number; next: number } | undefined {
+  const n = words[i]?.norm ?? '';
+  if (Object.hasOwn(teens, n)) return { value: teens[n] ?? 0, next: i + 1 };
+  if (Object.hasOwn(tens, n)) {
+    const after = words[i + 1]?.norm ?? '';
+    const unit = Object.hasOwn(ones, after) && words[i]?.stop === 0 ? (ones[after] ?? 0) : 0;
+    return unit > 0 ? { value: (tens[n] ?? 0) + unit, next: i + 2 } : { value: tens[n] ?? 0, next: i + 1 };
+  }
+  return Object.hasOwn(ones, n) ? { value: ones[n] ?? 0, next: i + 1 } : undefined;
+}
+
+/** A head that a scale may follow: words below 100, digits, or "a". */
+function headAt(words: readonly Word[], i: number): { value: number; next: number } | undefined {
+  const n = words[i]?.norm ?? '';
+  if (n === 'a' && Object.hasOwn(scales, words[i + 1]?.norm ?? '')) return { value: 1, next: i + 1 };
+  const digits = digitsValue(n);
+  return digits !== undefined ? { value: digits, next: i + 1 } : below100(words, i);
+}
+
+/** "X hundred [and] Y", "X thousand [and] Y hundred ...": undefined without a scale word. */
+function scaled(words: readonly Word[], i: number): { value: number; next: number } | undefined {
+  let total = 0;
+  let at = i;
+  let smallest = Number.POSITIVE_INFINITY;
+  let found = false;
+  for (;;) {
+    const head = headAt(words, at);
+    if (!head || (at > i && !isJoined(words, at))) break;
+    let scale = 1;
+    let next = head.next;
+    while (Object.hasOwn(scales, words[next]?.norm ?? '') && isJoined(words, next))
+      scale *= scales[words[next++]?.norm ?? ''] ?? 1;
+    if (scale === 1 && !found) return undefined;
+    if (found && scale > smallest && head.value < smallest) {
+      // "two hundred fifty thousand": the scale that follows multiplies what is there already
+      total = (total + head.value) * scale;
+      smallest = scale;
+      at = next;
+      continue;
+    }
+    if (scale >= smallest || head.value * scale >= smallest) break;
+    total += head.value * scale;
+    smallest = scale;
+    found = true;
+    at = next;
+    if (scale === 1) break;
+    if (
+      words[at]?.norm === 'and' &&
+      isJoined(words, at) &&
+      headAt(words, at + 1) &&
+      words[at + 1]?.norm !== 'a'
+    )
+      at++;
+    else if (Object.hasOwn(scales, words[at]?.norm ?? '')) break;
+  }
+  if (!found) return undefined;
+  if (words[at - 1]?.norm === 'and') at--;
+  const times = scales[words[at]?.norm ?? ''];
+  if (times !== undefined && times > smallest && isJoined(words, at))
+    return { value: total * times, next: at + 1 };
+  return { value: total, next: at };
+}
+
+/** The digits after "point" at `i`, as a decimal tail: "point oh five" -> ".05". */
+export function pointTail(words: readonly Word[], i: number): { digits: string; next: number } | undefined {
+  if (words[i]?.norm !== 'point') return undefined;
+  let digits = '';
+  let at = i + 1;
+  while (at < words.length && isJoined(words, at)) {
+    const n = words[at]?.norm ?? '';
+    if (n === 'oh' || n === 'o') digits += '0';
+    else if (Object.hasOwn(ones, n)) digits += String(ones[n]);
+    else if (/^\d+$/.test(n)) digits += n;
+    else {
+      const small = digits === '' ? below100(words, at) : undefined;
+      if (!small) break;
+      digits += String(small.value);
+      at = small.next;
+      break;
+    }
+    at++;
+  }
+  return digits === '' ? undefined : { digits, next: at };
+}
+
+/** The piece of a number that begins at `i`. */
+export function itemAt(words: readonly Word[], i: number): NumberItem | undefined {
+  const n = words[i]?.norm ?? '';
+  if (n === 'point' || n === 'zero' || n === 'oh' || n === 'o') {
+    const tail = n === 'point' ? pointTail(words, i) : undefined;
+    if (tail) return { value: Number(`0.${tail.digits}`), from: i, to: tail.next, kind: 'decimal' };
+    if (n === 'point') return undefined;
+    return { value: 0, from: i, to: i + 1, kind: n === 'zero' ? 'digit' : 'oh' };
+  }
+  const big = scaled(words, i);
+  if (big) return { value: big.value, from: i, to: big.next, kind: 'full' };
+  const digits = digitsValue(n);
+  if (digits !== undefined) {
+    const kind =
+      n.includes('/') || (n.length === 1 && !/\d/.test(n))
+        ? 'fraction'
+        : n.includes('.')
+          ? 'decimal'
+          : digits < 10 && n.length === 1
+            ? 'digit'
+            : digits < 100 && n.length < 3
+              ? 'small'
+              : 'full';
+    return { value: digits, from: i, to: i + 1, kind, written: n };
+  }
+  if (Object.hasOwn(fractions, n) && /^(?:half|quarter)$/.test(n))
+    return { value: fractions[n] ?? 0, from: i, to: i + 1, kind: 'fraction' };
+  if (n === 'one' && isPronounOne(words, i)) return undefined;
+  const small = below100(words, i);
+  if (!small) return n === 'dozen' ? { value: 12, from: i, to: i + 1, kind: 'full' } : undefined;
+  const under = fractions[words[small.next]?.norm ?? ''];
+  const name = words[small.next]?.norm ?? '';
+  if (
+    under !== undefined &&
+    isJoined(words, small.next) &&
+    (small.value === 1 ? !name.endsWith('s') && name !== 'third' : name.endsWith('s') || name === 'halves')
+  ) {
+    return { value: small.value * under, from: i, to: small.next + 1, kind: 'fraction' };
+  }
+  return { value: small.value, from: i, to: small.next, kind: small.value < 10 ? 'digit' : 'small' };
+}
+
+/** "and a half", "and three quarters" at `i`. */
+export function andFraction(words: readonly Word[], i: number): { value: number; next: number } | undefined {
+  if (words[i]?.norm !== 'and') return undefined;
+  const at = words[i + 1]?.norm === 'a' ? i + 2 : i + 1;
+  const item = itemAt(words, at);
+  return item?.kind === 'fraction' && item.value < 1 ? { value: item.value, next: item.to } : undefined;
+}

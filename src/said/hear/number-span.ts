@@ -1,0 +1,312 @@
+// Why: a number as spoken: its pieces, every reading, the unit beside it, and how exact the speaker meant it.
+import type { Unit } from '../../units/unit.ts';
+import { andFraction, itemAt, type NumberItem, pointTail } from './number-item.ts';
+import { type Reading, readingsOf } from './number-reading.ts';
+import { phraseList } from './phrase-index.ts';
+import { type SaidUnit, unitAfterAn, unitWords } from './unit-words.ts';
+import type { Word } from './word.ts';
+
+/** A number in the stream. Word indexes; `to` is one past the last word, the unit included. */
+export interface NumberSpan {
+  readonly from: number;
+  /** One past the number itself. */
+  readonly bare: number;
+  readonly to: number;
+  readonly items: readonly NumberItem[];
+  readonly readings: readonly Reading[];
+  readonly unit?: SaidUnit;
+  /** Upper end of "five to six". */
+  readonly upTo?: readonly Reading[];
+  /** The second of "twenty-two by three". */
+  readonly by?: readonly Reading[];
+  /** "one of four". */
+  readonly of?: number;
+  readonly approx: boolean;
+  readonly money: boolean;
+}
+
+const approxBefore = phraseList([
+  'about',
+  'around',
+  'roughly',
+  'maybe',
+  'approximately',
+  'nearly',
+  'almost',
+  'close to',
+  'probably',
+  'somewhere around',
+  'something like',
+  'i think',
+  'i want to say',
+  'looks like',
+  'call it',
+  'say',
+  'i guess',
+  'guessing',
+  'i believe',
+  'ballpark',
+  'pretty close to',
+  'just under',
+  'just over',
+  'a little over',
+  'a little under',
+  'or so',
+]);
+const approxAfter = phraseList([
+  'or so',
+  'ish',
+  'approximate',
+  'approximately',
+  'give or take',
+  'roughly',
+  'i think',
+  'maybe',
+  'i believe',
+  'i guess',
+  'or thereabouts',
+  'more or less',
+  'probably',
+  'about',
+  'i would say',
+  'estimated',
+]);
+const moneyAfter = new Set(['dollar', 'dollars', 'bucks', 'buck', 'cents', 'usd', 'euros']);
+const thirtySeconds = phraseList([
+  'thirty seconds',
+  '30 seconds',
+  'thirty second',
+  'thirty twos',
+  '32nds',
+  '32 nds',
+  '32s',
+  '32',
+  '30 second',
+]);
+
+const joinedTo = (words: readonly Word[], i: number): boolean => words[i - 1]?.stop === 0;
+
+/** The run of pieces that begins at `i`; it ends at a stop, a unit or a word that is no number. */
+function runAt(words: readonly Word[], i: number): NumberItem[] {
+  const items: NumberItem[] = [];
+  let at = i;
+  while (at < words.length && items.length < 12) {
+    if (items.length > 0) {
+      if (!joinedTo(words, at)) break;
+      const unit = thirtySeconds.at(words, at);
+      if (unit && (items.at(-1)?.value ?? 99) <= 32) break;
+    }
+    const item = itemAt(words, at);
+    if (!item || (item.kind === 'fraction' && items.length > 0 && item.value >= 1)) break;
+    const first = items[0];
+    if (item.kind === 'oh' && items.length === 0 && !itemAt(words, at + 1)) break;
+    if (first?.kind === 'fraction') break;
+    items.push(item);
+    at = item.to;
+    const tail = pointTail(words, at);
+    if (tail && joinedTo(words, at) && item.kind !== 'decimal') {
+      items.push({ value: Number(`0.${tail.digits}`), from: at, to: tail.next, kind: 'decimal' });
+      break;
+    }
+  }
+  return items;
+}
+
+interface Plain {
+  from: number;
+  to: number;
+  items: NumberItem[];
+  readings: Reading[];
+}
+
+function plainAt(words: readonly Word[], i: number): Plain | undefined {
+  const n = words[i]?.norm ?? '';
+  const minus = (n === 'minus' || n === 'negative') && joinedTo(words, i + 1);
+  const items = runAt(words, minus ? i + 1 : i);
+  const last = items.at(-1);
+  if (!last) return undefined;
+  let readings = readingsOf(items);
+  let to = last.to;
+  const more = joinedTo(words, to) ? andFraction(words, to) : undefined;
+  if (more && last.kind !== 'fraction') {
+    readings = readings.slice(0, 1).map((r) => ({ ...r, value: r.value + more.value }));
+    to = more.next;
+  }
+  if (minus) readings = readings.map((r) => ({ ...r, value: -r.value }));
+  return { from: i, to, items, readings };
+}
+
+function unitAt(
+  words: readonly Word[],
+  to: number,
+  plain: Plain,
+): { unit: SaidUnit; to: number } | undefined {
+  let at = to;
+  if (!joinedTo(words, at)) return undefined;
+  const last = plain.readings[0]?.value ?? 99;
+  const tread = thirtySeconds.at(words, at);
+  if (tread && last <= 32 && (plain.items.length === 1 || plain.items.length >= 3)) {
+    return { unit: { units: ['[in_i]/32'], times: 1 }, to: at + tread.length };
+  }
+  const n = words[at]?.norm;
+  if (n === 'of' && (words[at + 1]?.norm === 'an' || words[at + 1]?.norm === 'a')) at += 2;
+  else if ((n === 'an' || n === 'a') && plain.items.at(-1)?.kind === 'fraction') at += 1;
+  const hit = unitWords.at(words, at);
+  const unit = hit?.values[0];
+  if (!hit || !unit) return undefined;
+  if (
+    unit.units[0] === 's' &&
+    words[at]?.norm === 'second' &&
+    last !== 1 &&
+    !/^a|per$/.test(words[at + 1]?.norm ?? '') &&
+    plain.items.length === 1 &&
+    plain.items[0]?.kind === 'digit' &&
+    last < 2
+  )
+    return undefined;
+  return { unit, to: at + hit.length };
+}
+
+/** The number that begins at `i`, with range, unit and approximation; undefined where none begins. */
+export function numberAt(words: readonly Word[], i: number): NumberSpan | undefined {
+  const w = words[i];
+  if (!w) return undefined;
+  const money = w.norm === '$';
+  let from = money ? i + 1 : i;
+  if (w.norm === 'between') from = i + 1;
+  let plain = plainAt(words, from);
+  if (!plain) return anUnit(words, i);
+  let unit = unitAt(words, plain.to, plain);
+  let to = unit?.to ?? plain.to;
+  const bare = plain.to;
+  let upTo: Reading[] | undefined;
+  let by: Reading[] | undefined;
+  let of: number | undefined;
+  const n = words[to]?.norm;
+  const inPart = joinedTo(words, to);
+  if (unit && inPart && n === 'and') {
+    const more = andFraction(words, to);
+    if (more) {
+      plain = {
+        ...plain,
+        readings: plain.readings.slice(0, 1).map((r) => ({ ...r, value: r.value + more.value })),
+      };
+      to = more.next;
+    }
+  } else if (unit?.unit.units[0] === '[ft_i]' && inPart) {
+    const inches = itemAt(words, to);
+    const after = inches && unitWords.at(words, inches.to)?.values[0]?.units[0];
+    if (
+      inches &&
+      inches.value < 12 &&
+      (inches.kind === 'digit' || inches.kind === 'small') &&
+      (after === '[in_i]' || after === undefined)
+    ) {
+      plain = {
+        ...plain,
+        readings: plain.readings.slice(0, 1).map((r) => ({ ...r, value: r.value + inches.value / 12 })),
+      };
+      to = after ? inches.to + (unitWords.at(words, inches.to)?.length ?? 0) : inches.to;
+    }
+  }
+  if (inPart && (n === 'to' || n === 'or' || n === 'through' || (w.norm === 'between' && n === 'and'))) {
+    const other = plainAt(words, to + 1);
+    const low = plain.readings[0]?.value ?? 0;
+    const high = other?.readings[0]?.value ?? 0;
+    if (other && high > low && high <= Math.max(low * 4, low + 3) && itemAt(words, to + 1)) {
+      upTo = other.readings;
+      const said = unitAt(words, other.to, other);
+      unit ??= said;
+      to = said?.to ?? other.to;
+    }
+  } else if (inPart && n === 'by') {
+    const other = plainAt(words, to + 1);
+    if (other) {
+      by = other.readings;
+      const said = unitAt(words, other.to, other);
+      unit ??= said;
+      to = said?.to ?? other.to;
+    }
+  } else if (inPart && n === 'of' && !unit) {
+    const at = words[to + 1]?.norm === 'the' ? to + 2 : to + 1;
+    const whole = plainAt(words, at);
+    const all = whole?.readings[0]?.value ?? 0;
+    if (whole && Number.isInteger(all) && all >= (plain.readings[0]?.value ?? 0)) {
+      of = all;
+      to = whole.to;
+    }
+  }
+  const isMoney = money || moneyAfter.has(words[to]?.norm ?? '');
+  return {
+    from: i,
+    bare,
+    to: isMoney && !money ? to + 1 : to,
+    items: plain.items,
+    readings: plain.readings,
+    ...(unit ? { unit: unit.unit } : {}),
+    ...(upTo ? { upTo } : {}),
+    ...(by ? { by } : {}),
+    ...(of === undefined ? {} : { of }),
+    approx: isApprox(words, i, to) || (n === 'or' && upTo !== undefined),
+    money: isMoney,
+  };
+}
+
+/** "an inch and a half", "a couple of": numbers that begin with no number word. */
+function anUnit(words: readonly Word[], i: number): NumberSpan | undefined {
+  const n = words[i]?.norm;
+  const none = { approx: isApprox(words, i, i + 2), money: false } as const;
+  if (n === 'an' || n === 'a') {
+    const unit = unitAfterAn.at(words, i + 1)?.values[0];
+    const more = unit ? andFraction(words, i + 2) : undefined;
+    if (unit && more) {
+      const item: NumberItem = { value: 1, from: i, to: i + 1, kind: 'digit' };
+      return {
+        ...none,
+        from: i,
+        bare: more.next,
+        to: more.next,
+        items: [item],
+        readings: [{ value: 1 + more.value, form: 'plain' }],
+        unit: { units: [unit as Unit], times: 1 },
+      };
+    }
+  }
+  const pair = n === 'couple' || n === 'pair' || n === 'both';
+  if (!pair) return undefined;
+  const to = words[i + 1]?.norm === 'of' && n !== 'both' ? i + 2 : i + 1;
+  const item: NumberItem = { value: 2, from: i, to: i + 1, kind: 'full' };
+  const hit = unitWords.at(words, to);
+  return {
+    ...none,
+    from: i,
+    bare: i + 1,
+    to: hit ? to + hit.length : i + 1,
+    items: [item],
+    readings: [{ value: 2, form: 'plain' }],
+    ...(hit?.values[0] ? { unit: hit.values[0] } : {}),
+    approx: none.approx || n === 'couple',
+  };
+}
+
+function isApprox(words: readonly Word[], from: number, to: number): boolean {
+  for (let k = Math.max(0, from - 5); k < from; k++) {
+    const hit = approxBefore.at(words, k);
+    if (hit && k + hit.length >= from - 1 && words.slice(k, from).every((w) => w.stop < 2)) return true;
+  }
+  const after = approxAfter.at(words, to);
+  return after !== undefined && (words[to - 1]?.stop ?? 2) < 2;
+}
+
+/** Every number of the stream, in order, none over another. */
+export function numbersIn(words: readonly Word[]): NumberSpan[] {
+  const out: NumberSpan[] = [];
+  for (let i = 0; i < words.length; ) {
+    const span = numberAt(words, i);
+    if (span && span.to > i) {
+      out.push(span);
+      i = span.to;
+    } else i++;
+  }
+  return out;
+}

@@ -1,0 +1,280 @@
+// Why: where something is, in the words people use for it, becomes one plain place.
+import { partOf } from '../../catalogue/index.ts';
+import type { Word } from './word.ts';
+
+/** What is known of a place: a side, an end, inner or outer, or a spot with a name. */
+export interface PlaceParts {
+  readonly side?: 'left' | 'right';
+  readonly end?: 'front' | 'rear' | 'middle';
+  readonly depth?: 'inner' | 'outer';
+  readonly spot?: string;
+}
+
+/** Place words found in the stream. */
+export interface PlaceHit extends PlaceParts {
+  readonly from: number;
+  readonly to: number;
+}
+
+const sides: Readonly<Record<string, 'left' | 'right'>> = {
+  left: 'left',
+  driver: 'left',
+  drivers: 'left',
+  street: 'left',
+  road: 'left',
+  right: 'right',
+  passenger: 'right',
+  passengers: 'right',
+  curb: 'right',
+  curbside: 'right',
+  roadside: 'left',
+  offdoor: 'left',
+  lf: 'left',
+  lr: 'left',
+  rf: 'right',
+  rr: 'right',
+};
+const ends: Readonly<Record<string, 'front' | 'rear' | 'middle'>> = {
+  front: 'front',
+  rear: 'rear',
+  back: 'rear',
+  middle: 'middle',
+  center: 'middle',
+  centre: 'middle',
+  steer: 'front',
+  steers: 'front',
+  drive: 'rear',
+  drives: 'rear',
+  duals: 'rear',
+  dual: 'rear',
+  lf: 'front',
+  lr: 'rear',
+  rf: 'front',
+  rr: 'rear',
+  steering: 'front',
+};
+const depths: Readonly<Record<string, 'inner' | 'outer'>> = {
+  inner: 'inner',
+  inside: 'inner',
+  outer: 'outer',
+  outside: 'outer',
+  inners: 'inner',
+  outers: 'outer',
+};
+const spots: Readonly<Record<string, string>> = {
+  bathroom: 'bath',
+  bath: 'bath',
+  bedroom: 'bedroom',
+  galley: 'galley',
+  kitchen: 'galley',
+  entry: 'entry',
+  hallway: 'hall',
+  cab: 'cab',
+  cockpit: 'cab',
+  dash: 'dash',
+  tag: 'tag',
+  bunkroom: 'bunks',
+  loft: 'loft',
+  living: 'living',
+  closet: 'closet',
+  outside: 'outside',
+  exterior: 'outside',
+  upper: 'upper',
+  lower: 'lower',
+};
+const sideNeeds = new Set(['driver', 'drivers', 'passenger', 'passengers', 'street', 'road', 'curb']);
+const fillers = new Set(["'s", 'side', 'hand', 'the', 'on', 'corner', 'one', 'and']);
+const notAfter = new Set([
+  'axle',
+  'wheel',
+  'cap',
+  'view',
+  'bumper',
+  'vent',
+  'seat',
+  'door',
+  'end',
+  'hitch',
+  'window',
+]);
+
+/** Numbered things that are places: "leg two", "battery two", "axle one". */
+const numbered = new Set('leg battery axle zone pack bank bay cylinder line channel'.split(' '));
+const numberWord: Readonly<Record<string, string>> = {
+  one: 'one',
+  two: 'two',
+  three: 'three',
+  four: 'four',
+  five: 'five',
+  six: 'six',
+  '1': 'one',
+  '2': 'two',
+  '3': 'three',
+  '4': 'four',
+  '5': 'five',
+  '6': 'six',
+  a: 'a',
+  b: 'b',
+  c: 'c',
+};
+
+/** The numbered place at `i`, if one stands there: "leg two". */
+export function numberedAt(words: readonly Word[], i: number): PlaceHit | undefined {
+  const w = words[i];
+  const n = words[i + 1];
+  if (!w || !n || w.stop > 0 || !numbered.has(w.norm)) return undefined;
+  const number = numberWord[n.norm];
+  if (!number || (number.length === 1 && (w.norm === 'battery' || !n.capital))) return undefined;
+  return { from: i, to: i + 2, spot: `${w.norm}-${number}` };
+}
+
+/** The place words that begin at `i`. */
+export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined {
+  const number = numberedAt(words, i);
+  if (number) return number;
+  let side: PlaceParts['side'];
+  let end: PlaceParts['end'];
+  let depth: PlaceParts['depth'];
+  let spot: string | undefined;
+  let at = i;
+  let to = i;
+  while (at < words.length && at - i < 8) {
+    const n = words[at]?.norm ?? '';
+    const after = words[at + 1]?.norm;
+    const closed = at > i && (words[at - 1]?.stop ?? 0) > 0;
+    if (closed) break;
+    if (
+      n in sides &&
+      !side &&
+      (!sideNeeds.has(n) ||
+        after === 'side' ||
+        after === "'s" ||
+        after === undefined ||
+        isPlaceWord(after) ||
+        at > i ||
+        words[at]?.stop !== 0 ||
+        sideNoun.has(after ?? ''))
+    ) {
+      if (
+        n === 'right' &&
+        (after === 'now' ||
+          after === 'there' ||
+          after === 'up' ||
+          after === 'here' ||
+          after === 'behind' ||
+          after === 'at' ||
+          after === 'next' ||
+          words[at - 1]?.norm === 'all' ||
+          words[at - 1]?.norm === "that's" ||
+          (words[at - 1]?.norm === "'s" && words[at]?.stop !== 0))
+      )
+        break;
+      if (
+        n === 'left' &&
+        (words[at - 1]?.norm === 'is' ||
+          words[at - 1]?.norm === "'s" ||
+          words[at - 1]?.norm === 'percent' ||
+          words[at - 1]?.norm === 'he' ||
+          words[at - 1]?.norm === 'i' ||
+          words[at - 1]?.norm === 'they' ||
+          words[at - 1]?.norm === 'got')
+      )
+        break;
+      side = sides[n];
+      end ??= n.length === 2 ? ends[n] : undefined;
+    } else if (
+      n in ends &&
+      !end &&
+      !(
+        (n === 'drive' || n === 'drives' || n === 'steer' || n === 'steering') &&
+        at === i &&
+        !side &&
+        !/^(?:tires?|axle|position|outer|inner)$/.test(after ?? '')
+      )
+    ) {
+      if (n === 'back' && /^(?:up|to|on|in|and|out|then|after|when|into)$/.test(after ?? '')) break;
+      if (
+        n === 'back' &&
+        /^(?:go|going|come|comes|coming|put|moving|way|get|came|goes|plug|plugged|be|turn)$/.test(
+          words[at - 1]?.norm ?? '',
+        )
+      )
+        break;
+      end = ends[n];
+    } else if (
+      n in depths &&
+      !depth &&
+      (side || end || /^(?:one|dual|tire|tyre|tires|'s|is|wheel)$/.test(after ?? '') || words[at]?.stop !== 0)
+    )
+      depth = depths[n];
+    else if (n in spots && !spot && at === i) spot = spots[n];
+    else if (n in spots && !spot && (spots[n] === 'bedroom' || spots[n] === 'tag')) spot = spots[n];
+    else if (at > i && fillers.has(n) && (n !== 'one' || at > to - 1)) {
+      at++;
+      continue;
+    } else break;
+    at++;
+    to = at;
+  }
+  if (to === i) return undefined;
+  if (
+    !side &&
+    !depth &&
+    !spot &&
+    end &&
+    notAfter.has(words[to]?.norm ?? '') &&
+    words[to - 1]?.stop === 0 &&
+    words[to]?.norm !== 'vent'
+  )
+    return undefined;
+  while (
+    to < words.length &&
+    (words[to]?.norm === 'side' || words[to]?.norm === 'corner' || words[to]?.norm === "'s") &&
+    words[to - 1]?.stop === 0 &&
+    words[to - 1]?.norm !== 'side'
+  )
+    to++;
+  return {
+    from: i,
+    to,
+    ...(side ? { side } : {}),
+    ...(end ? { end } : {}),
+    ...(depth ? { depth } : {}),
+    ...(spot ? { spot } : {}),
+  };
+}
+
+const sideNoun = new Set(
+  'slide sidewall duals dual steer tire wall rear front door bedroom seat corner window awning bay topper outer inner jack mirror jacks drive tag and wheel sofa bath airbag'.split(
+    ' ',
+  ),
+);
+const isPlaceWord = (n: string): boolean => n in sides || n in ends || n in depths;
+
+const curbRoad = (part: string): boolean =>
+  partOf(part)?.places.some((p) => p.startsWith('curb') || p.startsWith('road')) ?? false;
+
+/** The place as the record writes it: "left-rear-inner"; sides of the coach are curb and road where the part's places are. */
+export function placeIdOf(part: string, p: PlaceParts): string | undefined {
+  if (curbRoad(part) && p.side) {
+    const side = p.side === 'left' ? 'road' : 'curb';
+    return p.end && p.end !== 'middle' ? `${side}-${p.end}` : side;
+  }
+  const bits = [
+    p.spot && p.spot !== 'tag' ? p.spot : undefined,
+    p.side,
+    p.end ?? (p.depth && part === 'tire' ? 'rear' : undefined),
+    p.depth,
+    p.spot === 'tag' ? 'tag' : undefined,
+  ].filter((b) => b !== undefined);
+  if (p.spot === 'tag') return p.side ? `${p.side}-tag` : 'tag';
+  return bits.length === 0 ? undefined : bits.join('-');
+}
+
+/** The place in plain words: "left rear inner", "driver side front". */
+export function placeWords(place: string): string {
+  return place
+    .replace(/^curb\b/, 'passenger side')
+    .replace(/^road\b/, 'driver side')
+    .replaceAll('-', ' ');
+}

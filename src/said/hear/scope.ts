@@ -1,0 +1,103 @@
+// Why: whether a word is denied, guessed, hearsay, supposed or about another coach is decided by triggers and how far they reach.
+import type { Marks } from './marks.ts';
+import {
+  denyAfter,
+  denyBefore,
+  guesses,
+  hearsay,
+  hypothetical,
+  notDenial,
+  otherCoach,
+  scopeEnds,
+} from './trigger-words.ts';
+
+/** What holds for each word. */
+export interface Scopes {
+  readonly denied: Uint8Array;
+  readonly guessed: Uint8Array;
+  /** About another coach or coaches in general, or not so but supposed: no fact of this one. */
+  readonly elsewhere: Uint8Array;
+  readonly saidBy: readonly (string | undefined)[];
+  readonly asked: Uint8Array;
+}
+
+/** How many words a denial reaches at most. */
+const reach = 9;
+
+/** Works out the scopes of a marked stream. Linear in its length. */
+export function scopesOf(marks: Marks): Scopes {
+  const { words, clauseOf, sentenceOf } = marks;
+  const n = words.length;
+  const denied = new Uint8Array(n);
+  const guessed = new Uint8Array(n);
+  const elsewhere = new Uint8Array(n);
+  const asked = new Uint8Array(n);
+  const saidBy: (string | undefined)[] = new Array(n).fill(undefined);
+  const clauseStart = (i: number): number => {
+    let k = i;
+    while (k > 0 && clauseOf[k - 1] === clauseOf[i]) k--;
+    return k;
+  };
+  for (let i = 0; i < n; i++) {
+    const pseudo = notDenial.at(words, i);
+    if (pseudo) {
+      i += pseudo.length - 1;
+      continue;
+    }
+    const before = denyBefore.at(words, i);
+    if (before && !(words[i]?.norm === 'no' && words[i]?.stop === 1)) {
+      for (let k = i + before.length, left = reach; k < n && left > 0; k++, left--) {
+        if (sentenceOf[k] !== sentenceOf[i] || scopeEnds.at(words, k)) break;
+        if (clauseOf[k] !== clauseOf[i] && !isList(marks, k, i)) break;
+        denied[k] = 1;
+      }
+    }
+    const after = denyAfter.at(words, i);
+    if (after) for (let k = clauseStart(i); k < i; k++) denied[k] = 1;
+  }
+  for (let i = 0; i < n; i++) {
+    const guess = guesses.at(words, i);
+    if (guess) {
+      for (let k = clauseStart(i); k < n && clauseOf[k] === clauseOf[i]; k++) guessed[k] = 1;
+    }
+    const said = hearsay.at(words, i);
+    if (said) {
+      const next = (clauseOf[i] ?? 0) + 1;
+      // "they were replaced last year, he says": the clause before belongs to it where nothing follows
+      const ends = (words[i + said.length - 1]?.stop ?? 2) > 0 || clauseOf[i + said.length] !== clauseOf[i];
+      for (
+        let k = clauseStart(i);
+        k < n && sentenceOf[k] === sentenceOf[i] && (clauseOf[k] ?? 0) <= next;
+        k++
+      )
+        saidBy[k] = said.values[0];
+      if (ends)
+        for (
+          let k = i - 1;
+          k >= 0 && sentenceOf[k] === sentenceOf[i] && (clauseOf[k] ?? 0) >= (clauseOf[i] ?? 0) - 1;
+          k--
+        )
+          saidBy[k] = said.values[0];
+    }
+    const other = otherCoach.at(words, i) ?? hypothetical.at(words, i);
+    if (other) {
+      const from = clauseStart(i);
+      for (let k = from; k < n && clauseOf[k] === clauseOf[i]; k++) elsewhere[k] = 1;
+    }
+  }
+  return { denied, guessed, elsewhere, saidBy, asked };
+}
+
+/** "no chips, cracks or leaks": a denial runs on over commas while only single words follow. */
+function isList(marks: Marks, k: number, from: number): boolean {
+  const { words, clauseOf } = marks;
+  let length = 0;
+  for (let j = k; j < words.length && clauseOf[j] === clauseOf[k] && length < 5; j++) length++;
+  return (
+    length <= 3 &&
+    (clauseOf[k] ?? 0) - (clauseOf[from] ?? 0) <= 3 &&
+    !/^(?:one|two|a|the|it|some|i|we|there|this|that|just|small|slight|little)$/.test(words[k]?.norm ?? '') &&
+    !marks.mentions.some((m) => m.from === k && !m.weak) &&
+    !marks.numbers.some((m) => m.from === k)
+  );
+}

@@ -1,0 +1,240 @@
+// Why: "it", "this one" and a bare number mean whatever the talk is about; this keeps what that is, clause by clause.
+import type { Value } from '../entry.ts';
+import type { HeardObservation } from './heard.ts';
+import type { AspectHit, Marks, Mention } from './marks.ts';
+import type { NumberSpan } from './number-span.ts';
+import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
+import type { Scopes } from './scope.ts';
+
+/** An observation in the making: word indexes instead of seconds. */
+export interface Draft {
+  readonly part: string;
+  readonly place?: string;
+  readonly aspect: string;
+  readonly value: Value;
+  readonly sense: HeardObservation['sense'];
+  readonly polarity: HeardObservation['polarity'];
+  readonly hedged: boolean;
+  readonly saidBy?: string;
+  /** Words quoted, `to` one past the last. */
+  readonly from: number;
+  readonly to: number;
+  /** The word it turns on. */
+  readonly at: number;
+  /** What speaks for it, 0 to 1. */
+  readonly weight: number;
+}
+
+/** A clause: word indexes, and what is marked in it. */
+export interface Clause {
+  readonly id: number;
+  readonly from: number;
+  readonly to: number;
+  readonly sentence: number;
+  readonly mentions: readonly Mention[];
+  readonly numbers: readonly NumberSpan[];
+  readonly places: readonly PlaceHit[];
+  readonly aspects: readonly AspectHit[];
+}
+
+const groupBy = <T extends { readonly from: number }>(
+  items: readonly T[],
+  clauseOf: readonly number[],
+): Map<number, T[]> => {
+  const map = new Map<number, T[]>();
+  for (const item of items) {
+    const c = clauseOf[item.from] ?? 0;
+    const list = map.get(c);
+    if (list) list.push(item);
+    else map.set(c, [item]);
+  }
+  return map;
+};
+
+/** The clauses of a marked stream, in order. */
+export function clausesOf(marks: Marks): Clause[] {
+  const mentions = groupBy(marks.mentions, marks.clauseOf);
+  const numbers = groupBy(marks.numbers, marks.clauseOf);
+  const places = groupBy(marks.places, marks.clauseOf);
+  const aspects = groupBy(marks.aspects, marks.clauseOf);
+  const out: Clause[] = [];
+  for (let i = 0; i < marks.words.length; ) {
+    let to = i;
+    while (to < marks.words.length && marks.clauseOf[to] === marks.clauseOf[i]) to++;
+    const id = marks.clauseOf[i] ?? 0;
+    out.push({
+      id,
+      from: i,
+      to,
+      sentence: marks.sentenceOf[i] ?? 0,
+      mentions: mentions.get(id) ?? [],
+      numbers: numbers.get(id) ?? [],
+      places: places.get(id) ?? [],
+      aspects: aspects.get(id) ?? [],
+    });
+    i = to;
+  }
+  return out;
+}
+
+interface Placed {
+  readonly place: PlaceParts;
+  readonly at: number;
+}
+
+const cornered = new Set([
+  'tire',
+  'wheels_lugs',
+  'brake_drum_rotor',
+  'valve_stems',
+  'brake_chambers',
+  'wheel_bearings',
+]);
+const isPartSided = (part: string): boolean =>
+  part === 'compartment_doors' || part === 'bay_storage' || part === 'battery_disconnect';
+
+/** What the talk is about, while clauses go by. */
+export class Talk {
+  readonly marks: Marks;
+  readonly scopes: Scopes;
+  /** Parts named lately, newest first. */
+  recent: { parts: readonly string[]; at: number; weak: boolean }[] = [];
+  /** The part a heading named. */
+  section: readonly string[] = [];
+  private readonly placed = new Map<string, Placed>();
+  private walkSide: PlaceParts | undefined;
+  private sentence = -1;
+  private sentenceMentions: Mention[] = [];
+  private readonly lastNamed = new Map<string, number>();
+
+  constructor(marks: Marks, scopes: Scopes) {
+    this.marks = marks;
+    this.scopes = scopes;
+  }
+
+  /** Takes note of a clause before it is read. */
+  enter(clause: Clause): void {
+    if (clause.sentence !== this.sentence) {
+      this.sentence = clause.sentence;
+      this.sentenceMentions = [];
+    }
+    const elsewhere = this.scopes.elsewhere[clause.from] === 1;
+    for (const m of clause.mentions) {
+      if (m.aside || elsewhere) continue;
+      this.sentenceMentions.push(m);
+      for (const p of m.parts) this.lastNamed.set(p, m.from);
+      if (!m.weak || clause.mentions.length === 1) {
+        this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
+        if (this.recent.length > 8) this.recent.pop();
+      }
+      if (clause.to - clause.from === m.to - m.from && !m.weak) this.section = m.parts;
+    }
+    this.notePlaces(clause);
+  }
+
+  private notePlaces(clause: Clause): void {
+    const parts = clause.mentions.filter((m) => !m.aside);
+    for (const hit of clause.places) {
+      if (this.isAside(hit)) continue;
+      if (parts.length === 0 && hit.side && !hit.depth && !hit.end) this.walkSide = { side: hit.side };
+      const owner = this.ownerOf(hit, parts) ?? this.recent[0]?.parts;
+      for (const part of owner ?? []) this.placed.set(part, { place: this.merged(part, hit), at: hit.from });
+      if (!owner?.includes('tire') && cornered.has(owner?.[0] ?? ''))
+        this.placed.set('tire', { place: this.merged('tire', hit), at: hit.from });
+    }
+  }
+
+  private ownerOf(hit: PlaceHit, parts: readonly Mention[]): readonly string[] | undefined {
+    const after = parts.find((m) => m.from >= hit.to && m.from - hit.to <= 2);
+    const before = [...parts].reverse().find((m) => m.to <= hit.from);
+    const inside = parts.find((m) => m.from <= hit.from && m.to >= hit.from);
+    return (inside ?? after ?? before)?.parts;
+  }
+
+  private merged(part: string, hit: PlaceHit): PlaceParts {
+    const { from: _from, to: _to, ...place } = hit;
+    const before = this.placed.get(part)?.place;
+    if (!cornered.has(part) || !before) return place;
+    if (place.depth && !place.side) return { ...before, ...place };
+    if (place.end && !place.side && before.side && !place.depth) return { side: before.side, ...place };
+    return place;
+  }
+
+  /** Behind, by, around: where a thing is seen, not which one it is. */
+  isAside(hit: PlaceHit): boolean {
+    const words = this.marks.words;
+    const a = words[hit.from - 1]?.norm ?? '';
+    const b = a === 'the' ? (words[hit.from - 2]?.norm ?? '') : a;
+    return (
+      /^(?:by|near|behind|around|from|toward|towards|underneath)$/.test(b) &&
+      words[hit.from - 1]?.stop === 0 &&
+      !hit.side
+    );
+  }
+
+  /** The place of a fact of `part` that turns on word `at` in `clause`. */
+  placeOf(part: string, at: number, clause: Clause): string | undefined {
+    const hits = clause.places.filter((h) => !this.isAside(h));
+    const before = hits.filter((h) => h.from <= at);
+    let place: PlaceParts | undefined;
+    if (before.length > 0) place = this.combine(part, before);
+    else if (hits[0]) place = this.combine(part, hits);
+    const held = this.placed.get(part);
+    if (!place && held) {
+      const named = this.lastNamed.get(part) ?? -1;
+      const fresh = named > held.at + 4;
+      if (cornered.has(part) || !fresh) place = held.place;
+    } else if (place && held && cornered.has(part)) place = held.place;
+    if (!place && isPartSided(part) && this.walkSide) place = this.walkSide;
+    return place ? placeIdOf(part, place) : undefined;
+  }
+
+  private combine(part: string, hits: readonly PlaceHit[]): PlaceParts {
+    let all: PlaceParts = {};
+    for (const h of hits) {
+      const { from: _from, to: _to, ...place } = h;
+      if (all.side && place.side && all.side !== place.side) all = place;
+      else all = { ...all, ...place };
+    }
+    void part;
+    return all;
+  }
+
+  /**
+   * The parts that a fact turning on words `from`..`to` may be about, likeliest first: named before it in the clause,
+   * right after it, earlier in the sentence, and what the talk was about.
+   */
+  partsFor(from: number, to: number, clause: Clause): string[] {
+    const out: string[] = [];
+    const add = (parts: readonly string[] | undefined): void => {
+      for (const p of parts ?? []) if (!out.includes(p)) out.push(p);
+    };
+    const own = clause.mentions.filter((m) => !m.aside);
+    const inside = own.find((m) => m.from <= from && m.to >= to);
+    add(inside?.parts);
+    const after = own.filter((m) => m.from >= to);
+    const before = own.filter((m) => m.to <= from);
+    const next = after[0];
+    const last = before.at(-1);
+    if (last && !last.weak) add(last.parts);
+    if (next && (next.from - to <= 1 || !last) && !next.weak) add(next.parts);
+    for (const m of [...before].reverse()) add(m.parts);
+    if (next && next.from - to <= 7) add(next.parts);
+    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
+    for (const r of this.recent) if (r.at < from && from - r.at < 90) add(r.parts);
+    if (out.length === 0) add(this.section);
+    return out;
+  }
+
+  /** The one part a fact is about, if there is any. */
+  partFor(from: number, to: number, clause: Clause): string | undefined {
+    return this.partsFor(from, to, clause)[0];
+  }
+
+  /** Hedged and hearsay of a word. */
+  doubtAt(at: number): { hedged: boolean; saidBy?: string } {
+    const saidBy = this.scopes.saidBy[at];
+    const hedged = this.scopes.guessed[at] === 1 || saidBy !== undefined;
+    return saidBy === undefined ? { hedged } : { hedged, saidBy };
+  }
+}

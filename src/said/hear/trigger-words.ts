@@ -1,0 +1,149 @@
+// Why: the words that change what a clause is worth: denied, guessed, hearsay, about another coach, about no coach at all.
+// Triggers of the trade; the method of trigger and scope is NegEx (Chapman et al. 2001) and ConText (Harkema et al. 2009).
+import { phraseList, phrasesOf } from './phrase-index.ts';
+
+const list = (text: string): string[] =>
+  text
+    .split(',')
+    .map((p) => p.trim())
+    .filter((p) => p !== '');
+
+/** Deny what follows in the clause. */
+export const denyBefore = phraseList(
+  list(
+    "no, not, without, never, none, nothing, no sign of, no signs of, no evidence of, don't see, don't see any, didn't see, didn't see any, haven't seen, free of, free from, zero, " +
+      "isn't, aren't, wasn't, weren't, doesn't, don't, didn't, won't, can't, cannot, hasn't, haven't, not any, couldn't find, didn't find, no more, absence of, neither, nor, negative for, did not find, do not see, did not see, wouldn't, ain't",
+  ),
+);
+/** Deny what stands before them in the clause. */
+export const denyAfter = phraseList(
+  list(
+    'is gone now, was ruled out, not seen, not found, none seen, none found, none noted, none visible, none',
+  ),
+);
+/** Look like a denial and are none. */
+export const notDenial = phraseList(
+  list(
+    'no wait, not only, not just, no doubt, no question, no kidding, not to mention, no matter, not sure, no longer, not certain, no idea, not a lot of, no telling, not all of',
+  ),
+);
+/** End the reach of a denial. */
+export const scopeEnds = phraseList(
+  list(
+    'but, except, except for, however, although, though, aside from, other than, apart from, besides, still, yet, only, until, because, since, so, then, other than that',
+  ),
+);
+
+export const guesses = phraseList(
+  list(
+    "maybe, probably, might, might be, may be, could be, possibly, perhaps, i think, i believe, i guess, i'm guessing, i suspect, i assume, i want to say, looks like, seems, seems like, seems to be, appears, appears to be, " +
+      "kind of, sort of, supposedly, allegedly, apparently, presumably, as far as i know, as far as i can tell, if i remember, not sure, i'm not sure, not certain, about, around, roughly, approximately, or so, approximate, ish, must be, must have, " +
+      "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, feels like, smells like, give or take, estimated, should be, i would guess, best guess",
+  ),
+);
+/** Words of a guess at a reason: what follows is no finding. */
+export const causeGuesses = phraseList(
+  list(
+    "could be, might be, may be, probably, maybe, possibly, i'm guessing, i suspect, could just be, might just be, i guess, my guess is, i would guess, might have been, could have been, suspect",
+  ),
+);
+
+/** Somebody else said it. */
+export const hearsay = phrasesOf<string>({
+  'he says': 'the seller',
+  'she says': 'the seller',
+  'he said': 'the seller',
+  'she said': 'the seller',
+  'they said': 'the seller',
+  'they say': 'the seller',
+  'he told me': 'the seller',
+  'she told me': 'the seller',
+  'they told me': 'the seller',
+  'they told us': 'the seller',
+  'he told us': 'the seller',
+  'told me': 'the seller',
+  'told us': 'the seller',
+  'owner says': 'the owner',
+  'owner said': 'the owner',
+  'the owner told': 'the owner',
+  'owner told': 'the owner',
+  'previous owner said': 'the previous owner',
+  'previous owner says': 'the previous owner',
+  'customer says': 'the customer',
+  'customer said': 'the customer',
+  'customer states': 'the customer',
+  'customer stated': 'the customer',
+  'seller says': 'the seller',
+  'seller said': 'the seller',
+  'according to': 'somebody',
+  supposedly: 'somebody',
+  reportedly: 'somebody',
+  'i was told': 'somebody',
+  "i've been told": 'somebody',
+  'we were told': 'somebody',
+  'he claims': 'the seller',
+  'she claims': 'the seller',
+  'they claim': 'the seller',
+  'owner claims': 'the owner',
+  'he swears': 'the seller',
+  'she swears': 'the seller',
+  'owner reports': 'the owner',
+  allegedly: 'somebody',
+  'the guy told': 'the seller',
+  'guy told': 'the seller',
+  'the guy said': 'the seller',
+  'guy said': 'the seller',
+  'husband said': 'the seller',
+  'wife said': 'the seller',
+});
+
+/** Somebody else's coach, or coaches in general. */
+export const otherCoach = phraseList(
+  list(
+    'other coach, other coaches, another coach, other one i had, the last one, last one we had, last one i had, last coach, the one i sold, most coaches, a lot of coaches, some coaches, lot of these, most of these, gas coach, gas coaches, other units, other brands, ' +
+      "next door, the one beside it, the one next to it, sister unit, my own, my old, our old, at home, mine, my truck, my buddy, my buddy's, my brother, my wife, my husband, neighbor, a fella, this guy, a guy, a customer, one time, last week, last month, last year we, last summer, " +
+      'on the last video, usually, normally, typically, generally, every seller, these days, back in the day, used to, years ago, when i was, some people, most people, people, everybody, folks, nobody, somebody wrote, he drove, he ran, the other coach, compared to, better than, than the, unlike, yesterday, the day before, the blue one, the white one, the one over there, the one we sold, the other unit, the one across, the other trailer, other trailer, a different one, different coach, in general, as a rule, rule of thumb, always say, they always, whereas, instead of, not this one, on those, those other',
+  ),
+);
+/** What is not, but could be. */
+export const hypothetical = phraseList(
+  list(
+    "if you, if it, if they, if there, if the, if i, if we, would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, unless, in case, whenever, should you, were to, suppose, make sure, don't, when you, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
+  ),
+);
+export const askers = phraseList(
+  list(
+    "what would, how about, is that, is it, are they, did you, do you, can you, could you, would you, right, see that, you know, isn't it, what's, where's, which one, who's",
+  ),
+);
+
+/** Not checked, not known. The longest match wins. */
+export const unknowns = phraseList(
+  list(
+    "i don't know, don't know, do not know, no idea, couldn't tell you, could not tell you, can't tell you, cannot tell you, can't tell, couldn't tell, cannot tell, haven't run, have not run, haven't tested, have not tested, haven't tried, have not tried, haven't checked, have not checked, " +
+      "didn't check, did not check, didn't test, did not test, didn't try, did not try, didn't run, did not run, didn't get, did not get, didn't look, did not look, didn't drive, did not drive, didn't measure, did not measure, didn't open, didn't verify, didn't inspect, not checked, not tested, not verified, " +
+      "not inspected, not tried, not run, not measured, not confirmed, unverified, untested, unchecked, unknown, cannot read, can't read, could not read, couldn't read, not readable, unreadable, illegible, can't see, cannot see, couldn't see, could not see, can't get to, couldn't get to, cannot get to, could not get to, can't reach, couldn't reach, cannot reach, could not reach, " +
+      "unable to, couldn't check, could not check, can't check, cannot check, couldn't test, could not test, can't test, cannot test, can't verify, couldn't verify, cannot verify, could not verify, not going to run, not gonna run, not going to test, not going to try, not going to open, not gonna open, not gonna try, not gonna test, not sure, i'm not sure, not certain, no way to, not done, not accessible, no access, inaccessible, " +
+      "forgot to, did not have time, didn't have time, ran out of time, not visible, not found, hard to say, can't say, couldn't say, no paper, no paperwork, no records, no record, don't have any paper, don't have any records, don't have any paperwork, haven't driven, have not driven, never got to, haven't been, have not been, to be determined, will have to check, need to check, needs to be checked, couldn't find, could not find, did not find, haven't found, have not found, can't find, haven't opened, have not opened, didn't turn, did not turn, can't confirm, cannot confirm, couldn't confirm, could not confirm, wasn't able to, was not able to, didn't want to, not looked at, didn't crawl, haven't crawled, skipped, still to check, have yet to, haven't had, have not had, don't have a date, no date, didn't go, did not go, haven't gotten, have not gotten, didn't pull, haven't pulled, can't vouch, haven't turned, have not turned, haven't fired, have not fired, haven't hooked, have not hooked, haven't filled, have not filled, not hooked to",
+  ),
+);
+/** A recommendation, which is an opinion about what should be done. */
+export const advice = phraseList(
+  list(
+    "recommend, recommended, would reseal, i would reseal, i'd reseal, needs, need, wants, should be, has to be, have to be, needs to be, ought to, suggest, flush it, replace it, reseal it, i'd replace, i would replace, due for, i'd have, i would have, going to need, gonna need, will need",
+  ),
+);
+
+/** The speaker takes back what came just before. */
+export const corrections = phraseList(
+  list(
+    "no wait, wait no, wait, scratch that, strike, strike that, correction, i mean, make that, no sorry, sorry, excuse me, pardon me, let me correct, correct that, i take that back, take that back, no no, no it's, no it is, no that's, rather, my mistake, my bad, i misspoke, misspoke, let me back up, i stand corrected, " +
+      "no i'm thinking of, i'm thinking of the other, actually, actually no, no actually, change that, change that to, hold on no, check that, belay that, disregard, disregard that, ignore that, forget that, back up, oops, whoops, no, not that",
+  ),
+);
+/** It is there. */
+export const presences = phraseList(
+  list(
+    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, with the, equipped with, here's your, here's the, this is your, this is the, here is, includes, included, features, and your, i have, i've got, they put, they added, he added, she added, installed, in here is, on a, they've got, have, and a, also got",
+  ),
+);
