@@ -50,6 +50,8 @@ function basisOfOne(o: Observation): Basis {
   if (o.value.is !== 'quantity') return 'seen';
   if (read.has(unitFact(o.value.unit).dimension) || gauged.test(o.aspect)) return 'measured';
   if (o.source.from === 'photo') return 'seen';
+  // Whoever types a plus-or-minus beside a number had something to measure with.
+  if (o.source.from === 'typed' && o.value.plusOrMinus !== undefined) return 'measured';
   // A length, a rating or a capacity that was only spoken or typed: somebody said so, nothing shows where from.
   return aspectOf(o.part, o.aspect)?.kind === 'quantity' ? 'told' : 'seen';
 }

@@ -31,13 +31,15 @@ function whatItCosts(job: Job | undefined): string {
 
 function whatWasDone(f: Finding, job: Job | undefined, on: Unpublished['on']): string {
   const day = plainDay(on);
-  if (f.verdict === 'stop')
-    return ` Not repaired as of ${day}. Offered only as not fit to drive or use until this has been repaired.`;
-  if (job?.policy === 'before sale') return ` Not repaired as of ${day}; to be repaired before sale.`;
-  return ` Not repaired as of ${day}.`;
+  const open =
+    f.outcome === 'fails' ? `Not repaired as of ${day}` : `Neither measured again nor repaired as of ${day}`;
+  if (f.verdict === 'stop') {
+    return ` ${open}. Offered only as not fit to drive or use until ${f.outcome === 'fails' ? 'this has been repaired' : 'this has been settled'}.`;
+  }
+  return job?.policy === 'before sale' ? ` ${open}; to be repaired before sale.` : ` ${open}.`;
 }
 
-/** One disclosure for every finding that failed, worst first. */
+/** One disclosure for every fault, worst first. */
 export function disclosures(u: Unpublished): readonly Claim[] {
   const jobOf = new Map(u.jobs.flatMap((j) => j.findings.map((id) => [id, j] as const)));
   return u.findings

@@ -20,12 +20,25 @@ export function evidenceOf(facts: readonly Fact[]): readonly Observation[] {
   return [...seen.values()];
 }
 
+/** Parts of which there is one, wherever it is read: their place adds nothing for a buyer. */
+const onePlaced = new Set([
+  'vin_plate',
+  'odometer',
+  'cert_label',
+  'chassis_label',
+  'cargo_label',
+  'hour_meters',
+  'generator',
+  'fuel_tank',
+]);
+
 /** "left front 8/32 in, right front 7/32 in"; where all places say the same, "8/32 in, all six". */
 function valuesOf(facts: readonly Fact[]): string {
+  const placed = facts[0] === undefined || !onePlaced.has(facts[0].part);
   const said = facts.map((f) => plainValue(f.value, aspectOf(f.part, f.aspect)));
   if (facts.length > 1 && new Set(said).size === 1) return `${said[0]}, all ${facts.length}`;
   return facts
-    .map((f, i) => (f.place === undefined ? said[i] : `${placeName(f.place)} ${said[i]}`))
+    .map((f, i) => (f.place === undefined || !placed ? said[i] : `${placeName(f.place)} ${said[i]}`))
     .join(', ');
 }
 

@@ -20,7 +20,7 @@ const line = (
 ): ListingLine => (mustTell ? { section, part, aspect, lead, mustTell } : { section, part, aspect, lead });
 
 export const listingLines: readonly ListingLine[] = [
-  line('identity', 'odometer', 'reading', 'Odometer shows', true),
+  line('identity', 'odometer', 'reading', 'Odometer', true),
   line('identity', 'odometer', 'true_known', 'Odometer statement'),
   line('identity', 'coach', 'length', 'Length, bumper to bumper', true),
   line('identity', 'coach', 'height', 'Height with everything on the roof', true),
@@ -56,7 +56,7 @@ export const listingLines: readonly ListingLine[] = [
   line('chassis', 'coach', 'tow_limit', 'Tow limit, the lowest of those read'),
   line('chassis', 'hitch_receiver', 'rated_tow', 'Hitch receiver plate'),
   line('chassis', 'tire', 'size', 'Tire size'),
-  line('chassis', 'tire', 'tin', 'Tires made', true),
+  line('chassis', 'tire', 'tin', 'Tires, date codes', true),
   line('chassis', 'tire', 'tread_mid', 'Tread, middle', true),
   line('chassis', 'tire', 'tread_outer', 'Tread, outer'),
   line('chassis', 'tire', 'tread_inner', 'Tread, inner'),

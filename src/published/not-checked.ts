@@ -1,9 +1,9 @@
 // Why: what nobody looked at is told to the buyer as plainly as what was found.
-import { partOf, stationOf, stations } from '../catalogue/index.ts';
+import { partOf, stations } from '../catalogue/index.ts';
 import type { Finding } from '../judged/finding.ts';
 import type { Claim, Unpublished } from './document.ts';
 import { listingLines } from './listing-lines.ts';
-import { aspectName, partName, subjectTitle, subjectWords } from './plain-subject.ts';
+import { aspectName, lowered, partName, subjectTitle, subjectWords } from './plain-subject.ts';
 
 const blank = {
   section: 'not checked',
@@ -16,34 +16,31 @@ const blank = {
 /** The station a part belongs to; what the catalogue does not know is put with the papers, where the walk starts. */
 export const stationOfPart = (part: string): string => partOf(part)?.station ?? 'papers';
 
-const unanswered = (f: Finding): boolean => f.outcome === 'cannot tell';
+const unanswered = (f: Finding): boolean => f.verdict === 'not seen';
 
-/** One sentence a station: the checks nobody could answer and the parts nobody spoke of. */
+/** One sentence a station. A part that nobody looked at is named; of one that was looked at, what is still open. */
 function byStation(u: Unpublished): readonly Claim[] {
   return stations.flatMap((s) => {
     const open = u.findings.filter(
       (f) => unanswered(f) && f.fact === undefined && stationOfPart(f.part) === s.id,
     );
-    const parts = new Set(open.map((f) => f.part));
-    const silent = (u.record.coverage.find((c) => c.station === s.id)?.notSeen ?? []).filter(
-      (p) => !parts.has(p),
-    );
-    const named = new Map<string, Set<string>>();
-    for (const f of open) {
-      const key = aspectName(f.part, f.aspect);
-      const subject = subjectWords(f);
-      named.set(subject, (named.get(subject) ?? new Set()).add(key));
-    }
-    const words = [
-      ...[...named].map(([subject, aspects]) => `${subject} (${[...aspects].join(', ')})`),
-      ...silent.map((p) => partName(p).toLowerCase()),
-    ];
-    if (words.length === 0) return [];
+    const coverage = u.record.coverage.find((c) => c.station === s.id);
+    const parts = [...new Set([...open.map((f) => f.part), ...(coverage?.notSeen ?? [])])];
+    if (parts.length === 0) return [];
+    const seen = new Set([...(coverage?.seen ?? []), ...u.facts.every().map((f) => f.part)]);
+    const words = parts.map((part) => {
+      const aspects = [
+        ...new Set(open.filter((f) => f.part === part).map((f) => aspectName(f.part, f.aspect))),
+      ];
+      return seen.has(part) && aspects.length > 0
+        ? `${lowered(partName(part))} (${aspects.join(', ')})`
+        : lowered(partName(part));
+    });
     const claim: Claim = {
       ...blank,
       id: `not-checked/station/${s.id}`,
       station: s.id,
-      text: `Not checked, ${stationOf(s.id)?.name.toLowerCase() ?? s.id}: ${words.join('; ')}.`,
+      text: `Not checked, ${lowered(s.name)}: ${words.join('; ')}.`,
       evidence: [],
       facts: [],
       findings: open.map((f) => f.id),
@@ -98,7 +95,7 @@ function silences(u: Unpublished): readonly Claim[] {
       ...blank,
       id: `not-checked/silent/${l.part}/${l.aspect}`,
       station: stationOfPart(l.part),
-      text: `Unknown: ${l.lead.charAt(0).toLowerCase() === 'v' ? l.lead : l.lead.charAt(0).toLowerCase() + l.lead.slice(1)}. Nobody recorded it.`,
+      text: `Unknown: ${lowered(l.lead)}. Nobody recorded it.`,
       evidence: [],
       facts: [],
       findings: [],

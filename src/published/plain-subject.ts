@@ -19,7 +19,8 @@ export const aspectName = (part: string, aspect: string): string =>
 export const subjectTitle = ({ part, place }: Whose): string =>
   place === undefined ? partName(part) : `${partName(part)}, ${placeName(place)}`;
 
-const lowered = (name: string): string =>
+/** The name within a sentence: its first letter small, unless it is an abbreviation. */
+export const lowered = (name: string): string =>
   /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
 /** "left rear inner tire": within a sentence. */

@@ -41,11 +41,11 @@ function conserved(p: Packet): void {
     .toSorted();
   expect(disclosed).toEqual(
     p.findings
-      .filter((f) => f.outcome === 'fails')
+      .filter((f) => f.verdict !== 'sound' && f.verdict !== 'not seen')
       .map((f) => f.id)
       .toSorted(),
   );
-  const open = p.findings.filter((f) => f.outcome === 'cannot tell').map((f) => f.id);
+  const open = p.findings.filter((f) => f.verdict === 'not seen').map((f) => f.id);
   const told = p.listing.claims
     .filter((c) => c.section === 'not checked')
     .flatMap((c) => c.findings)
@@ -72,6 +72,8 @@ describe('conservation', () => {
     ['fails', 'watch', 'wear'],
     ['meets', 'sound', 'defect'],
     ['cannot tell', 'not seen', 'danger'],
+    ['cannot tell', 'stop', 'danger'],
+    ['cannot tell', 'watch', 'defect'],
   ];
   const doubts: readonly (readonly Doubt[])[] = [
     [],
@@ -139,9 +141,9 @@ describe('conservation', () => {
               ...plain,
               id: `rule-${i}`,
               ...(place === undefined ? {} : { place }),
-              ...(m.bare && outcome === 'cannot tell' ? {} : { fact }),
+              ...(m.bare && verdict === 'not seen' ? {} : { fact }),
             };
-            return [{ fact: m.bare && outcome === 'cannot tell' ? undefined : fact, finding }];
+            return [{ fact: m.bare && verdict === 'not seen' ? undefined : fact, finding }];
           });
           const claims = praise.map((w, i) =>
             spokenAt(500 + i, 'coach', 'claim', textOf(w), w, { sense: 'claim' }),

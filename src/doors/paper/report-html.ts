@@ -47,12 +47,13 @@ function readings(all: readonly ReadingLine[], caption: string): string {
 
 function station(s: StationSheet): string {
   const { length } = s.findings;
-  if (length + s.readings.length + s.notSeen.length === 0) return '';
+  if (length + s.open.length + s.readings.length + s.notSeen.length === 0) return '';
   return (
     `<h3>${e(s.name)}${maybe(s.coverage, (t) => ` <span class="soft">${t}</span>`)}</h3>` +
     findings(s.findings) +
     readings(s.readings, 'Readings and remarks') +
-    (s.notSeen.length === 0 ? '' : `<p class="more">Not seen: ${e(s.notSeen.join(', '))}.</p>`)
+    (s.open.length === 0 ? '' : `<p class="more">${verdict('not seen')} ${e(s.open.join('; '))}</p>`) +
+    (s.notSeen.length === 0 ? '' : `<p class="more">Also not seen: ${e(s.notSeen.join(', '))}.</p>`)
   );
 }
 

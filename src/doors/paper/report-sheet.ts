@@ -1,6 +1,9 @@
 // Why: the condition report as words and pictures in reading order; the page and the print lay out the same sheet, so they cannot differ.
+
 import { stationOf } from '../../catalogue/index.ts';
+import { placeName } from '../../catalogue/place.ts';
 import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
+import type { Finding } from '../../judged/finding.ts';
 import type { Verdict } from '../../judged/rule.ts';
 import type { Fact } from '../../known/facts.ts';
 import { basisOf } from '../../published/basis.ts';
@@ -27,7 +30,10 @@ export interface ReadingLine {
 export interface StationSheet {
   readonly name: string;
   readonly coverage: string;
+  /** All but those not seen. */
   readonly findings: readonly FindingLine[];
+  /** Checks that nobody could answer, each once with its places. */
+  readonly open: readonly string[];
   readonly readings: readonly ReadingLine[];
   readonly notSeen: readonly string[];
 }
@@ -58,7 +64,8 @@ function readingLine(fact: Fact): ReadingLine {
     what: `${subjectTitle(fact)}: ${aspectName(fact.part, fact.aspect)}`,
     says: saySides(fact),
     how: fact.standing === 'conflict' ? 'sources disagree' : sayBasis(basisOf(fact)),
-    evidence: [...new Set(fact.evidence.slice(0, 3).map(sayEvidence))].join('; '),
+    evidence:
+      [...new Set(fact.evidence.slice(0, 3).map(sayEvidence))].join('; ') || 'written down by the dealership',
   };
 }
 
@@ -73,6 +80,16 @@ function underTitle({ record: { unit }, report, on }: Packet): string {
   ]
     .filter((w) => w !== undefined)
     .join(' · ');
+}
+
+/** "Tire: How old are the tires? (left front, right front)": one line a question, whatever the number of places. */
+function openChecks(findings: readonly Finding[]): readonly string[] {
+  const places = new Map<string, string[]>();
+  for (const f of findings.filter((one) => one.verdict === 'not seen')) {
+    const key = `${partName(f.part)}: ${f.asks}`;
+    places.set(key, [...(places.get(key) ?? []), ...(f.place === undefined ? [] : [placeName(f.place)])]);
+  }
+  return [...places].map(([asks, where]) => (where.length === 0 ? asks : `${asks} (${where.join(', ')})`));
 }
 
 /** What a reader must know who has one minute. */
@@ -131,9 +148,10 @@ export function reportSheet(p: Packet): ReportSheet {
         s.coverage.expected.length === 0
           ? ''
           : `${s.coverage.seen.length} of ${s.coverage.expected.length} parts seen`,
-      findings: s.findings.map(line),
+      findings: s.findings.filter((f) => f.verdict !== 'not seen').map(line),
       readings: s.facts.filter((f) => f.standing === 'known' && f.value.is !== 'unknown').map(readingLine),
-      notSeen: s.coverage.notSeen.map(partName),
+      open: openChecks(s.findings),
+      notSeen: s.coverage.notSeen.filter((part) => s.findings.every((f) => f.part !== part)).map(partName),
     })),
     conflicts: report.conflicts.map(readingLine),
     unknowns: report.unknowns.map(readingLine),

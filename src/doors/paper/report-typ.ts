@@ -34,7 +34,7 @@ export const reportTypst = `
     maybe(f.next, t => block(above: 4pt, faint((if f.who == "" { "How to look: " } else { "What to do: " }) + t + (if f.who == "" { "" } else { " (" + f.who + ")" }))))
     maybe(f.caution, care)
   }, if f.strip != "" { image(bytes(f.strip), format: "svg", width: 148pt, alt: "Limit strip: " + f.reading + ", " + f.near + ", " + f.limit) }))
-#let readings(all) = table(columns: (1.5fr, 1.1fr, 0.7fr, 1.2fr), table.header[What][Reading][How known][Where from],
+#let readings(all) = table(columns: (1.5fr, 1fr, 0.75fr, 1.3fr), table.header[What][Reading][How known][Where from],
   ..all.map(r => (r.what, num(r.says), r.how, faint(r.evidence))).flatten())
 
 #if s.invented { block(stroke: 1.2pt + colors.stop, inset: 6pt, width: 100%, text(fill: colors.stop, weight: 700)[INVENTED UNIT: this vehicle does not exist and is not for sale.]) }
@@ -60,14 +60,13 @@ export const reportTypst = `
 #if s.conflicts.len() > 0 { heading[Not settled: sources disagree]; readings(s.conflicts) }
 
 = Station by station
-#for st in s.stations { if st.findings.len() + st.readings.len() + st.notSeen.len() > 0 {
+#for st in s.stations { if st.findings.len() + st.open.len() + st.readings.len() + st.notSeen.len() > 0 {
   heading(level: 2, st.name + (if st.coverage == "" { "" } else { ", " + st.coverage }))
   for v in ("stop", "repair", "watch") { let here = st.findings.filter(f => f.verdict == v); if here.len() > 0 { block({ word(v); [ ]; here.map(f => (if f.number > 0 { str(f.number) + ". " } else { "" }) + f.subject).join("; ") }) } }
   let sound = st.findings.filter(f => f.verdict == "sound")
   if sound.len() > 0 { block({ word("sound"); [ ]; faint(sound.map(f => f.subject + " (" + f.asks.trim("?", at: end) + (if f.near == "" { "" } else { ": " + f.near }) + ")").join("; ")) }) }
-  let open = st.findings.filter(f => f.verdict == "not seen")
-  if open.len() > 0 { block({ word("not seen"); [ ]; faint(open.map(f => f.subject + " (" + f.asks.trim("?", at: end) + ")").join("; ")) }) }
-  if st.notSeen.len() > 0 { block(faint("Parts nobody spoke of: " + st.notSeen.join(", ") + ".")) }
+  if st.open.len() > 0 { block({ word("not seen"); [ ]; faint(st.open.join("; ") + ".") }) }
+  if st.notSeen.len() > 0 { block(faint("Also not seen: " + st.notSeen.join(", ") + ".")) }
   if st.readings.len() > 0 { readings(st.readings) }
 } }
 

@@ -17,18 +17,19 @@ export interface SourceGroup {
 
 function citationsOf(p: Packet): readonly Citation[] {
   return [
-    ...p.findings.flatMap((f) => [
-      ...f.cites,
-      ...f.limits.flatMap((l) => l.cites),
-      ...(f.limit?.cites ?? []),
-    ]),
-    ...p.figures.flatMap((f) => [...f.card.cites, ...f.inputs.flatMap((i) => i.given.cites ?? [])]),
+    // What nobody looked at was held against nothing: its limits would only hide those that count.
+    ...p.findings
+      .filter((f) => f.verdict !== 'not seen')
+      .flatMap((f) => [...f.cites, ...f.limits.flatMap((l) => l.cites), ...(f.limit?.cites ?? [])]),
+    ...p.figures
+      .filter((f) => f.result.is === 'worked')
+      .flatMap((f) => [...f.card.cites, ...f.inputs.flatMap((i) => i.given.cites ?? [])]),
   ];
 }
 
 const order = Object.keys(standingTitles) as Standing[];
 
-/** Everything cited by a finding or figure of the packet, once each, grouped by how binding it is. */
+/** Everything cited by a finding that was answered or a figure that was worked out, once each, grouped by how binding it is. */
 export function sourceList(p: Packet): readonly SourceGroup[] {
   const bySource = new Map<string, Citation[]>();
   for (const c of citationsOf(p)) bySource.set(c.source.id, [...(bySource.get(c.source.id) ?? []), c]);

@@ -40,7 +40,7 @@ export const sayDoubt = (doubt: Doubt): string => doubts[doubt];
 const bases: Readonly<Record<Claim['basis'], string>> = {
   measured: 'measured',
   seen: 'seen',
-  label: 'read off a label or paper',
+  label: 'label or paper',
   figured: 'worked out',
   told: 'told',
   guessed: 'a guess',
