@@ -13,8 +13,9 @@ export interface Io {
   readonly today: string;
 }
 
-/** Text from files must not steer the terminal: control characters are shown as "?". */
-export const plain = (text: string): string => text.replace(/(?![\t\n])\p{Cc}/gu, '?');
+/** Text from files must not steer the terminal: control and direction characters are shown as "?". */
+export const plain = (text: string): string =>
+  text.replace(/(?![\t\n])[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '?');
 
 /** Colours only for a terminal that has not asked for none. */
 export function colours(

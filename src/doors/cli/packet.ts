@@ -1,11 +1,27 @@
 // Why: the main job in one command: a walk folder in, the whole packet out, and one screen that says what matters.
 import { mkdir, rename, writeFile } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
+import type { EntryOf } from '../../said/entry.ts';
+import type { OpenWalk } from '../files/open-walk.ts';
 import { BadInput, BadUsage, type Command } from './command.ts';
 import { plain, progressLine } from './io.ts';
 import { readArgs } from './read-args.ts';
 import { complain, dayAsked, packetOf } from './read-walk-folder.ts';
 import { summary } from './summary.ts';
+
+/** Larger pictures stay out of the packet. */
+const mostPhotoBytes = 50_000_000;
+
+/** Pictures of the walk by their media entry. */
+const photosOf =
+  (walk: OpenWalk) =>
+  async (media: EntryOf<'media'>): Promise<Uint8Array | undefined> => {
+    const file = walk.files.find((f) => f.media.id === media.media);
+    if (!file || file.size > mostPhotoBytes) return undefined;
+    const pieces: Uint8Array[] = [];
+    for await (const piece of file.bytes()) pieces.push(piece);
+    return Buffer.concat(pieces);
+  };
 
 export const packetCommand: Command = {
   name: 'packet',
@@ -21,7 +37,7 @@ export const packetCommand: Command = {
     const progress = progressLine(io);
     progress.show(0.9, 'Writing the documents');
     const { packetFiles } = await import('../paper/packet-files.ts');
-    const files = await packetFiles(packet);
+    const files = await packetFiles(packet, { photos: photosOf(walk) });
     await mkdir(out, { recursive: true }).catch((error: NodeJS.ErrnoException) => {
       throw new BadInput(
         out,
@@ -30,14 +46,21 @@ export const packetCommand: Command = {
       );
     });
     for (const { name, bytes } of files) {
-      if (basename(name) !== name || name.startsWith('.'))
-        throw new Error(`packet: "${name}" is not a plain file name`);
+      const steps = name.split('/');
+      if (steps.some((step) => step === '' || step.startsWith('.')))
+        throw new Error(`packet: "${name}" is not a plain name`);
+      await mkdir(join(out, ...steps.slice(0, -1)), { recursive: true });
       await writeFile(join(out, `${name}.part`), bytes);
       await rename(join(out, `${name}.part`), join(out, name));
     }
     progress.end();
     io.out(summary(packet, walk.account, io));
-    io.out(`\nThe packet is in ${plain(out)}: ${files.map((f) => f.name).join(', ')}\n`);
+    io.out(
+      `\nThe packet is in ${plain(out)}: ${files
+        .filter((f) => !f.name.includes('/'))
+        .map((f) => f.name)
+        .join(', ')}\n`,
+    );
     return 0;
   },
 };

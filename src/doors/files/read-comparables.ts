@@ -8,7 +8,7 @@ import type { Reader, Reading } from './reading.ts';
 import type { FileFault } from './walk-file.ts';
 
 const mostRows = 20_000;
-const number = /^-?\d+(\.\d+)?$/;
+const number = /^\d{1,12}(\.\d{1,9})?$/;
 /** Column -> field of the entry: plain numbers. */
 const numbers = {
   length_ft: 'lengthFt',

@@ -33,7 +33,7 @@ export function readDrive({ file, text, about }: Reader): Reading {
       detail: checked.err.msg,
     });
   }
-  const { fixes, bad, firstBad } = readFixes(text);
+  const { fixes, bad, firstBad } = readFixes(checked === true ? text : soundPart(text));
   if (bad > 0)
     faults.push({
       file: file.name,
@@ -116,6 +116,12 @@ export function readDrive({ file, text, about }: Reader): Reading {
     );
   return { drafts, faults, account: [sayDrive(file.name, fixes.length, drafts.length, faults.length)] };
 }
+
+/** A track that breaks off: all up to the last whole point. */
+const soundPart = (text: string): string => {
+  const last = text.lastIndexOf('</trkpt>');
+  return last < 0 ? text : text.slice(0, last + '</trkpt>'.length);
+};
 
 /** Every track point with a place and a time, in the order of the file; how many had none or went back in time. */
 function readFixes(text: string): { fixes: readonly Fix[]; bad: number; firstBad: string } {

@@ -58,7 +58,7 @@ export function readPhotoList(
       ...(part && partOf(part) ? { part } : {}),
       ...(place && isPlace(place) ? { place } : {}),
       ...(taken ? { taken } : {}),
-      ...(cells.caption ? { caption: cells.caption } : {}),
+      ...(cells.caption ? { caption: cells.caption.slice(0, 20_000) } : {}),
     });
   }
   return { rows, faults };

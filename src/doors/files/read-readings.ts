@@ -60,7 +60,7 @@ export function readReadings({ file, text, about }: Reader): Reading {
       at,
       by: (cells.by ?? about.by).slice(0, 400),
       ...(subject.place === undefined ? {} : { place: subject.place }),
-      ...(cells.note === undefined ? {} : { note: cells.note }),
+      ...(cells.note === undefined ? {} : { note: cells.note.slice(0, 20_000) }),
     };
   }
 }

@@ -70,7 +70,7 @@ export function readValue(aspect: Aspect, cells: Cells): Value | Wrong {
   const first = range?.[1] ?? said;
   if (number.test(first) && (!range || number.test(range[2]!)))
     return readNumber(aspect, Number(first), range ? Number(range[2]) : undefined, cells);
-  const counted = /^(\d+) ?(?:\/|of) ?(\d+)$/.exec(said);
+  const counted = /^(\d{1,9}) ?(?:\/|of) ?(\d{1,9})$/.exec(said);
   if (counted && aspect.kind === 'count')
     return { is: 'count', count: Number(counted[1]), of: Number(counted[2]) };
   const word = said.toLowerCase();
@@ -89,8 +89,11 @@ export function readValue(aspect: Aspect, cells: Cells): Value | Wrong {
 
 function readNumber(aspect: Aspect, value: number, upTo: number | undefined, cells: Cells): Value | Wrong {
   const wantsUnit = aspect.kind === 'quantity';
+  if (!Number.isFinite(value) || (upTo !== undefined && !Number.isFinite(upTo))) {
+    return { code: 'not-a-number', detail: cells.value ?? '' };
+  }
   if (aspect.kind === 'count' && !cells.unit) {
-    if (!Number.isInteger(value) || value < 0) return { code: 'not-a-count', detail: cells.value ?? '' };
+    if (!Number.isSafeInteger(value) || value < 0) return { code: 'not-a-count', detail: cells.value ?? '' };
     return { is: 'count', count: value };
   }
   const unit = cells.unit || (aspect.unit === '1' || !wantsUnit ? '1' : '');
@@ -99,7 +102,7 @@ function readNumber(aspect: Aspect, value: number, upTo: number | undefined, cel
   if (aspect.unit && !isSameDimension(unit, aspect.unit))
     return { code: 'unit-dimension', detail: `${unit}|${aspect.unit}` };
   const doubt = cells.plusOrMinus?.replace(/^(±|\+\/-)\s*/, '');
-  if (doubt && (!number.test(doubt) || Number(doubt) < 0))
+  if (doubt && !(number.test(doubt) && Number(doubt) >= 0 && Number.isFinite(Number(doubt))))
     return { code: 'plus-or-minus-bad', detail: doubt };
   return {
     is: 'quantity',

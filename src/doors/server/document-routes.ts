@@ -1,9 +1,10 @@
 // Why: documents are made new from the log at each request, so that none is ever older than what is known.
 import { createHash, randomBytes } from 'node:crypto';
 import { createRoute, z } from '@hono/zod-openapi';
-import { zipSync } from 'fflate';
+import type { EntryOf } from '../../said/entry.ts';
 import { uuidV7 } from '../../said/uuid.ts';
-import { packetFiles } from '../paper/packet-files.ts';
+import { documentOf, packetFiles } from '../paper/packet-files.ts';
+import { zip } from '../paper/zip.ts';
 import { documentNames, type PublishReply } from '../wire/api.ts';
 import { bytes, json, refused, unitParam } from './describe.ts';
 import { sandboxPolicy } from './guard.ts';
@@ -21,11 +22,21 @@ const types: Readonly<Record<string, string>> = {
 };
 const typeOf = (name: string): string => types[name.split('.').pop() ?? ''] ?? 'application/octet-stream';
 
+/** Larger pictures stay out of the packet. */
+const mostPhotoBytes = 50_000_000;
+
 export function documentRoutes(app: Router, house: House): void {
-  const make = async (unit: string) => {
+  const find = async (unit: string) => {
     const made = await house.yard.packet(unit);
     if (!made) throw new Refusal(404, 'not-found', { where: unit });
-    return { ...made, files: await packetFiles(made.packet) };
+    return made;
+  };
+  const photos = async ({ sha256, bytes }: EntryOf<'media'>): Promise<Uint8Array | undefined> => {
+    const found = bytes > mostPhotoBytes ? undefined : await house.keeper.media.open(sha256);
+    if (!found) return undefined;
+    const pieces: Uint8Array[] = [];
+    for await (const piece of found) pieces.push(piece);
+    return Buffer.concat(pieces);
   };
   /** A plain name for the download: stock number and day, nothing that a header or a disk could stumble over. */
   const title = (stock: string | undefined, on: string): string =>
@@ -43,13 +54,8 @@ export function documentRoutes(app: Router, house: House): void {
       },
     }),
     async (c) => {
-      const { packet, files } = await make(c.req.valid('param').unit);
-      const zip = zipSync(
-        Object.fromEntries(
-          files.map((f) => [f.name, [f.bytes, { mtime: new Date(`${packet.on}T12:00:00`) }] as const]),
-        ) as Parameters<typeof zipSync>[0],
-      );
-      return new Response(zip as Uint8Array<ArrayBuffer>, {
+      const { packet } = await find(c.req.valid('param').unit);
+      return new Response(zip(await packetFiles(packet, { photos })) as Uint8Array<ArrayBuffer>, {
         headers: {
           'content-type': 'application/zip',
           'content-disposition': `attachment; filename="${title(packet.record.unit.stock, packet.on)}.zip"`,
@@ -71,8 +77,8 @@ export function documentRoutes(app: Router, house: House): void {
     }),
     async (c) => {
       const { unit, name } = c.req.valid('param');
-      const { files, packet } = await make(unit);
-      const file = files.find((f) => f.name === name);
+      const { packet } = await find(unit);
+      const file = await documentOf(packet, name);
       if (!file) throw new Refusal(404, 'not-found', { where: name });
       return new Response(file.bytes as Uint8Array<ArrayBuffer>, {
         headers: {
@@ -99,7 +105,8 @@ export function documentRoutes(app: Router, house: House): void {
       const { unit } = c.req.valid('param');
       const asked = (await readJsonBody(c, 100_000, {})) as { readonly by?: unknown };
       const by = typeof asked?.by === 'string' && asked.by !== '' ? asked.by.slice(0, 400) : 'not said';
-      const { files, upTo } = await make(unit);
+      const { packet, upTo } = await find(unit);
+      const files = await packetFiles(packet);
       const documents = files.map((f) => ({
         name: f.name,
         sha256: createHash('sha256').update(f.bytes).digest('hex'),

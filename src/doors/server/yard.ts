@@ -22,6 +22,8 @@ interface Made {
   readonly upTo: string;
   readonly last: number;
   readonly on: Day;
+  /** Ids of observations that somebody has ruled on. */
+  readonly ruled: ReadonlySet<string>;
 }
 
 export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
@@ -42,6 +44,7 @@ export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
         on,
       ),
       upTo: newest.entry.id,
+      ruled: new Set(kept.flatMap(({ entry }) => (entry.kind === 'ruling' ? [entry.on] : []))),
       last: newest.position,
       on,
     };
@@ -73,7 +76,7 @@ export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
   };
 }
 
-function rowOf(unit: string, { packet, last, on }: Made): YardRow {
+function rowOf(unit: string, { packet, last, on, ruled }: Made): YardRow {
   const { unit: facts, coverage } = packet.record;
   const arrived = facts.arrived === undefined ? undefined : readDay(facts.arrived);
   const sum = (of: (c: (typeof coverage)[number]) => number): number =>
@@ -90,7 +93,7 @@ function rowOf(unit: string, { packet, last, on }: Made): YardRow {
     ...(arrived === undefined ? {} : { arrived, daysHere: daysBetween(arrived, on) }),
     invented: facts.invented,
     putAway: facts.putAway,
-    stage: stageOf(packet),
+    stage: stageOf(packet, ruled),
     blockedBy: packet.findings.filter((f) => f.verdict === 'stop').map((f) => subjectTitle(f)),
     tally: packet.report.tally,
     seen: sum((c) => c.seen.length),
@@ -100,10 +103,10 @@ function rowOf(unit: string, { packet, last, on }: Made): YardRow {
   };
 }
 
-/** Published once given out; reviewed once somebody has ruled on what was proposed from speech. */
-function stageOf({ record, facts }: Packet): YardRow['stage'] {
+/** Published once given out; reviewed once somebody has ruled on everything that was proposed from speech. */
+function stageOf({ record }: Packet, ruled: ReadonlySet<string>): YardRow['stage'] {
   if (record.publications.length > 0) return 'published';
   if (record.standing.size === 0) return 'nothing yet';
-  const isOpen = facts.every().some((f) => f.doubts.includes('not reviewed'));
+  const isOpen = [...record.standing.values()].some((o) => o.source.from === 'speech' && !ruled.has(o.id));
   return isOpen ? 'walked' : 'reviewed';
 }
