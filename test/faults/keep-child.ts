@@ -2,6 +2,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { mkdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { buildSync } from 'esbuild';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -10,11 +11,10 @@ const root = resolve(import.meta.dirname, '../..');
 export function bundleChild(): { readonly file: string; remove(): void } {
   const folder = join(root, 'node_modules', '.cache', `walkwright-child-${process.pid}`);
   mkdirSync(folder, { recursive: true });
-  const source = (path: string): string => join(root, path);
   buildSync({
     entryPoints: {
-      child: source('test/faults/keep-append-child.ts'),
-      'keep-worker': source('src/keep/index-pglite/worker.ts'),
+      child: fileURLToPath(new URL('./keep-append-child.ts', import.meta.url)),
+      'keep-worker': join(root, 'src/keep/index-pglite/worker.ts'),
     },
     bundle: true,
     platform: 'node',
