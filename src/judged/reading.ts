@@ -58,13 +58,14 @@ function toUnit(n: number, from: Unit, to: Unit): number | undefined {
   return undefined;
 }
 
-/** The age on a day of what bears a date "2021", "2021-05" or "2021-05-14". A date to come is an age of less than nothing. */
+/** The age on a day of what bears a date "2021", "2021-05" or "2021-05-14". */
 function ageOf(text: string, unit: Unit, on: Day): Reading | undefined {
   const m = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/.exec(text.trim());
   if (!m) return undefined;
   const [, year, month, date] = m;
   const first = readDay(`${year}-${month ?? '01'}-${date ?? '01'}`);
-  if (first === undefined) return undefined;
+  // A day to come is a misreading, not a very young age.
+  if (first === undefined || first > on) return undefined;
   const last = date !== undefined ? first : lastDay(Number(year), month === undefined ? 12 : Number(month));
   const [low, high] = [
     convert(calendarYears(last, on), 'a', unit),

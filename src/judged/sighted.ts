@@ -106,8 +106,9 @@ function weigh(fact: Fact, state: string | undefined, isWorn: boolean): Weight {
   return isWorn ? 'wear' : 'defect';
 }
 
-const saidOf = (value: Value): string => {
-  if (value.is === 'state')
-    return value.state === 'yes' || value.state === 'no' ? ` - ${value.state}` : ` is ${value.state}`;
-  return value.is === 'text' ? ` - ${value.text}` : '';
-};
+/** What was said, after the name of the thing: " is torn", " - no"; a plain "yes" adds nothing to "leak". */
+function saidOf(value: Value): string {
+  if (value.is === 'text') return ` - ${value.text}`;
+  if (value.is !== 'state' || value.state === 'yes') return '';
+  return value.state === 'no' ? ' - no' : ` is ${value.state}`;
+}

@@ -1,5 +1,5 @@
 // Why: puts one value to a rule's steps and says how it comes out; doubts about who said it come later.
-import type { Facts } from '../known/facts.ts';
+import type { Fact, Facts } from '../known/facts.ts';
 import type { Value } from '../said/entry.ts';
 import { type Citation, limitOn } from '../standards/standard.ts';
 import { answerOf } from './answer.ts';
@@ -134,12 +134,17 @@ function weighNumber(
 
 const snap = (n: number): number => (Math.abs(n) < nearlyZero ? 0 : n);
 
+/** A plate that was only told of, or guessed at, is no limit. */
+const isLoose = (plate: Fact): boolean =>
+  plate.doubts.some((d) => d === 'hearsay' || d === 'unsure' || d === 'hedged');
+
 /** The limit as it stands on the day: published, or read off the unit's own plate. */
 function appliedLimit(step: NumberStep, facts: Facts, place: string | undefined): AppliedLimit | undefined {
   if (typeof step.limit === 'function') {
     const found = step.limit(facts, place);
     const value = found?.plate.value;
-    if (found?.plate.standing !== 'known' || value?.is !== 'quantity') return undefined;
+    if (found?.plate.standing !== 'known' || value?.is !== 'quantity' || isLoose(found.plate))
+      return undefined;
     const doubt = value.plusOrMinus;
     return {
       must: step.must,

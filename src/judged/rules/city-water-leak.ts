@@ -13,7 +13,7 @@ export const cityWaterLeak = noneRule({
   weight: 'defect',
   cite: practice('plumbing holds city pressure for five minutes'),
   says: {
-    meets: 'No leak on city water found where it was looked for.',
+    meets: 'No leak on city water was found.',
     fails: 'There is a leak on city water.',
     cannotTell: 'What was said does not settle whether there is a leak on city water: look again.',
     notSeen: 'Nobody has looked for a leak on city water.',

@@ -13,7 +13,7 @@ export const differentialLeak = noneRule({
   weight: 'defect',
   cite: practice('it is dry and tight'),
   says: {
-    meets: 'No leak at the differential found where it was looked for.',
+    meets: 'No leak at the differential was found.',
     fails: 'There is a leak at the differential.',
     cannotTell: 'What was said does not settle whether there is a leak at the differential: look again.',
     notSeen: 'Nobody has looked for a leak at the differential.',

@@ -13,7 +13,7 @@ export const dumpValveLeak = noneRule({
   weight: 'defect',
   cite: practice('a shut dump valve is dry behind its cap'),
   says: {
-    meets: 'No leak at the dump valves found where it was looked for.',
+    meets: 'No leak at the dump valves was found.',
     fails: 'There is a leak at the dump valves.',
     cannotTell: 'What was said does not settle whether there is a leak at the dump valves: look again.',
     notSeen: 'Nobody has looked for a leak at the dump valves.',

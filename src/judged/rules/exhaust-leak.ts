@@ -13,7 +13,7 @@ export const exhaustLeak = noneRule({
   weight: 'defect',
   cite: practice('it is dry and tight'),
   says: {
-    meets: 'No leak in the exhaust found where it was looked for.',
+    meets: 'No leak in the exhaust was found.',
     fails: 'There is a leak in the exhaust.',
     cannotTell: 'What was said does not settle whether there is a leak in the exhaust: look again.',
     notSeen: 'Nobody has looked for a leak in the exhaust.',

@@ -13,7 +13,7 @@ export const frameCracks = noneRule({
   weight: 'danger',
   cite: practice('a frame has no crack'),
   says: {
-    meets: 'No crack in the frame found where it was looked for.',
+    meets: 'No crack in the frame was found.',
     fails: 'There is a crack in the frame.',
     cannotTell: 'What was said does not settle whether there is a crack in the frame: look again.',
     notSeen: 'Nobody has looked for a crack in the frame.',

@@ -13,7 +13,7 @@ export const fuelLineLeak = noneRule({
   weight: 'danger',
   cite: practice('it is dry and tight'),
   says: {
-    meets: 'No leak at a fuel line found where it was looked for.',
+    meets: 'No leak at a fuel line was found.',
     fails: 'There is a leak at a fuel line.',
     cannotTell: 'What was said does not settle whether there is a leak at a fuel line: look again.',
     notSeen: 'Nobody has looked for a leak at a fuel line.',

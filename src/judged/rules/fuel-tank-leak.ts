@@ -13,7 +13,7 @@ export const fuelTankLeak = noneRule({
   weight: 'danger',
   cite: practice('it is dry and tight'),
   says: {
-    meets: 'No leak at the fuel tank found where it was looked for.',
+    meets: 'No leak at the fuel tank was found.',
     fails: 'There is a leak at the fuel tank.',
     cannotTell: 'What was said does not settle whether there is a leak at the fuel tank: look again.',
     notSeen: 'Nobody has looked for a leak at the fuel tank.',

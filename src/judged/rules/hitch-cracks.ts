@@ -13,7 +13,7 @@ export const hitchCracks = noneRule({
   weight: 'danger',
   cite: practice('a receiver has no crack'),
   says: {
-    meets: 'No crack in the hitch found where it was looked for.',
+    meets: 'No crack in the hitch was found.',
     fails: 'There is a crack in the hitch.',
     cannotTell: 'What was said does not settle whether there is a crack in the hitch: look again.',
     notSeen: 'Nobody has looked for a crack in the hitch.',

@@ -13,7 +13,7 @@ export const hydraulicLeak = noneRule({
   weight: 'defect',
   cite: practice('it is dry and tight'),
   says: {
-    meets: 'No leak at the hydraulic unit found where it was looked for.',
+    meets: 'No leak at the hydraulic unit was found.',
     fails: 'There is a leak at the hydraulic unit.',
     cannotTell: 'What was said does not settle whether there is a leak at the hydraulic unit: look again.',
     notSeen: 'Nobody has looked for a leak at the hydraulic unit.',

@@ -13,7 +13,7 @@ export const lpLeak = noneRule({
   weight: 'danger',
   cite: rvStandard('a gas system is tight'),
   says: {
-    meets: 'No gas leak found where it was looked for.',
+    meets: 'No gas leak was found.',
     fails: 'There is a gas leak.',
     cannotTell: 'What was said does not settle whether there is a gas leak: look again.',
     notSeen: 'Nobody has looked for a gas leak.',

@@ -13,7 +13,7 @@ export const lpSmell = noneRule({
   weight: 'danger',
   cite: rvStandard('a gas system is tight'),
   says: {
-    meets: 'No smell of gas found where it was looked for.',
+    meets: 'No smell of gas was found.',
     fails: 'There is a smell of gas.',
     cannotTell: 'What was said does not settle whether there is a smell of gas: look again.',
     notSeen: 'Nobody has looked for a smell of gas.',

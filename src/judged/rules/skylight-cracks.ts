@@ -13,7 +13,7 @@ export const skylightCracks = noneRule({
   weight: 'defect',
   cite: practice('a skylight is whole'),
   says: {
-    meets: 'No crack in the skylight found where it was looked for.',
+    meets: 'No crack in the skylight was found.',
     fails: 'There is a crack in the skylight.',
     cannotTell: 'What was said does not settle whether there is a crack in the skylight: look again.',
     notSeen: 'Nobody has looked for a crack in the skylight.',

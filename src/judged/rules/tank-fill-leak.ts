@@ -13,7 +13,7 @@ export const tankFillLeak = noneRule({
   weight: 'defect',
   cite: practice('a full tank is dry below'),
   says: {
-    meets: 'No leak at a full tank found where it was looked for.',
+    meets: 'No leak at a full tank was found.',
     fails: 'There is a leak at a full tank.',
     cannotTell: 'What was said does not settle whether there is a leak at a full tank: look again.',
     notSeen: 'Nobody has looked for a leak at a full tank.',

@@ -13,7 +13,7 @@ export const valveStemLeak = noneRule({
   weight: 'defect',
   cite: practice('valve stems are tight'),
   says: {
-    meets: 'No leak at a valve stem found where it was looked for.',
+    meets: 'No leak at a valve stem was found.',
     fails: 'There is a leak at a valve stem.',
     cannotTell: 'What was said does not settle whether there is a leak at a valve stem: look again.',
     notSeen: 'Nobody has looked for a leak at a valve stem.',

@@ -13,7 +13,7 @@ export const waterBayLeak = noneRule({
   weight: 'defect',
   cite: practice('a water bay is dry under pressure'),
   says: {
-    meets: 'No leak in the water bay found where it was looked for.',
+    meets: 'No leak in the water bay was found.',
     fails: 'There is a leak in the water bay.',
     cannotTell: 'What was said does not settle whether there is a leak in the water bay: look again.',
     notSeen: 'Nobody has looked for a leak in the water bay.',

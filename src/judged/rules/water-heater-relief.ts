@@ -13,7 +13,7 @@ export const waterHeaterRelief = noneRule({
   weight: 'defect',
   cite: rvStandard('a relief valve holds until it is needed'),
   says: {
-    meets: 'No drip at the relief valve found where it was looked for.',
+    meets: 'No drip at the relief valve was found.',
     fails: 'There is a drip at the relief valve.',
     cannotTell: 'What was said does not settle whether there is a drip at the relief valve: look again.',
     notSeen: 'Nobody has looked for a drip at the relief valve.',

@@ -13,7 +13,7 @@ export const wheelBearingLeak = noneRule({
   weight: 'defect',
   cite: practice('a hub keeps its oil'),
   says: {
-    meets: 'No leak at a hub found where it was looked for.',
+    meets: 'No leak at a hub was found.',
     fails: 'There is a leak at a hub.',
     cannotTell: 'What was said does not settle whether there is a leak at a hub: look again.',
     notSeen: 'Nobody has looked for a leak at a hub.',

@@ -13,7 +13,7 @@ export const wheelCracks = noneRule({
   weight: 'danger',
   cite: wheelCitation,
   says: {
-    meets: 'No crack in a wheel found where it was looked for.',
+    meets: 'No crack in a wheel was found.',
     fails: 'There is a crack in a wheel.',
     cannotTell: 'What was said does not settle whether there is a crack in a wheel: look again.',
     notSeen: 'Nobody has looked for a crack in a wheel.',
