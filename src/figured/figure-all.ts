@@ -2,9 +2,10 @@
 import type { Fact, Facts } from '../known/facts.ts';
 import type { Figure, FigureCard } from './figure.ts';
 import type { Moves } from './find-need.ts';
+import { growingFacts } from './growing-facts.ts';
 import { inOrder } from './in-order.ts';
 import { figureCards } from './index.ts';
-import { figureFact, layFigures } from './lay-figures.ts';
+import { figureFact } from './lay-figures.ts';
 import { workFigure } from './work-figure.ts';
 
 const ordered = inOrder(figureCards);
@@ -37,18 +38,17 @@ export function figureAll(facts: Facts): readonly Figure[] {
   const movesOf = (fact: Fact): Moves | undefined =>
     fact.figure === undefined ? undefined : moves.get(`${fact.figure}@${fact.place ?? ''}`);
   const figures: Figure[] = [];
-  let laid = facts;
+  const growing = growingFacts(facts);
   for (const card of ordered) {
     if (!applies(card, facts)) continue;
-    const worked = placesFor(card, laid).map((place) => workFigure(card, laid, place, movesOf));
+    const worked = placesFor(card, growing).map((place) => workFigure(card, growing, place, movesOf));
     for (const w of worked) {
       figures.push(w.figure);
-      if (figureFact(w.figure)) moves.set(`${card.id}@${w.figure.place ?? ''}`, w.moves);
+      const fact = figureFact(w.figure);
+      if (!fact) continue;
+      moves.set(`${card.id}@${fact.place ?? ''}`, w.moves);
+      growing.add(fact);
     }
-    laid = layFigures(
-      laid,
-      worked.map((w) => w.figure),
-    );
   }
   return figures.sort((a, b) => (rank.get(a.id) ?? 0) - (rank.get(b.id) ?? 0));
 }

@@ -97,6 +97,8 @@ export interface Figure {
         readonly working: readonly string[];
         readonly binds?: string;
         readonly note?: string;
+        /** Optional inputs that were spoken of and could not be used, and why: a conflict, hearsay. */
+        readonly leftOut?: Readonly<Record<string, Lack>>;
       }
     | {
         readonly is: 'gap';

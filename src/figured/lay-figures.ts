@@ -3,6 +3,7 @@ import type { Fact, Facts } from '../known/facts.ts';
 import type { Doubt } from '../known/record.ts';
 import type { Observation } from '../said/entry.ts';
 import type { Figure } from './figure.ts';
+import { leavesRoom } from './growing-facts.ts';
 import { factKey, listedFacts } from './listed-facts.ts';
 
 /** A worked figure as a fact: evidence and doubts of all its inputs together; undefined for a gap. */
@@ -28,9 +29,6 @@ export function figureFact(figure: Figure): Fact | undefined {
     figure: figure.id,
   };
 }
-
-/** True when what the record has leaves room for a figured answer. */
-const leavesRoom = (seen: Fact | undefined): boolean => seen === undefined || seen.standing === 'unknown';
 
 /**
  * The facts with the figures' answers among them. What was seen keeps standing, also where two sources disagree; a figure

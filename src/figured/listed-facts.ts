@@ -8,7 +8,11 @@ const keyOf = (part: string, aspect: string, place: string | undefined): string 
   `${part}/${aspect}@${place ?? ''}`;
 
 /** The key under which a fact stands: part, aspect and place. */
-export const factKey = (f: Fact): string => keyOf(f.part, f.aspect, f.place);
+export const factKey = (f: {
+  readonly part: string;
+  readonly aspect: string;
+  readonly place?: string | undefined;
+}): string => keyOf(f.part, f.aspect, f.place);
 
 /** Facts that answer from a list. Of two with the same key, the first answers `get`. */
 export function listedFacts(list: readonly Fact[], around: Around): Facts {

@@ -78,6 +78,7 @@ export function workWith(
   const spread = propagate(card, have, found, worked);
   if ('refused' in spread) return gap([], spread);
 
+  const leftOut = Object.fromEntries(Object.entries(why).filter(([, lack]) => lack !== 'not said'));
   const own = worked.ownDoubt ?? 0;
   const moves = new Map(spread.moves);
   if (own !== 0) moves.set(`figure:${card.id}@${place ?? ''}`, own);
@@ -91,6 +92,7 @@ export function workWith(
         working: worked.working,
         ...(worked.binds === undefined ? {} : { binds: worked.binds }),
         ...(worked.note === undefined ? {} : { note: worked.note }),
+        ...(Object.keys(leftOut).length === 0 ? {} : { leftOut }),
       },
     },
     moves,

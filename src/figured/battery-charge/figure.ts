@@ -66,5 +66,6 @@ export const batteryCharge: FigureCard = {
     'The temperature of the battery: 20 F either way is carried as plus-or-minus (about 6 percent). Less than two hours of rest, which reads high. Health: a worn battery is full sooner.',
   work,
   round: roundDown(1),
-  checkedAgainst: 'the rows of the table and a point between them (test/published/references)',
+  checkedAgainst:
+    'the rows of the table and a point between them (test/published/battery-maker/charge.test.ts)',
 };

@@ -135,5 +135,5 @@ export const batteryHours: FigureCard = {
   work,
   round: roundDown(0.1),
   checkedAgainst:
-    'worked Peukert cases (test/published/trade-practice); nobody publishes a whole worked coach',
+    'worked Peukert cases (test/published/battery-maker/charge.test.ts); nobody publishes a whole worked coach',
 };

@@ -242,5 +242,6 @@ export const cargoLeft: FigureCard = {
   appliesTo: (facts) => facts.kind === undefined || isMotorized(facts.kind),
   work,
   round: roundDown(10),
-  checkedAgainst: 'worked sums after 49 CFR 571.120 S10 (test/published/us-code-of-federal-regulations)',
+  checkedAgainst:
+    'worked sums after 49 CFR 571.120 S10 (test/published/us-code-of-federal-regulations/cargo.test.ts)',
 };

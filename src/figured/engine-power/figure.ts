@@ -36,5 +36,5 @@ export const enginePower: FigureCard = {
     'Nothing at the flywheel. Between there and the road 13 to 20 percent is lost, and a rated figure holds for a new engine.',
   work,
   round: roundNear(5),
-  checkedAgainst: '860 lb.ft at 1,800 rpm is 294.74 hp (test/published/physics)',
+  checkedAgainst: '860 lb.ft at 1,800 rpm is 294.74 hp (test/published/worked-power-sums/power.test.ts)',
 };

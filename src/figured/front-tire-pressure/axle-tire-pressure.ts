@@ -133,6 +133,6 @@ export function axleTirePressure(axle: Axle): FigureCard {
       'Tables are stepped: the formula lies within 1 percent of printed rows. One wheel may carry 10 percent more than the other, which is 14 percent of pressure. Bias-ply tires follow another exponent.',
     work: (have) => work(have, axle),
     round: roundUp(5),
-    checkedAgainst: 'printed load rows and rating points (test/published/references)',
+    checkedAgainst: 'printed load rows and rating points (test/published/tire-load-tables/pressure.test.ts)',
   };
 }

@@ -67,5 +67,5 @@ export const generatorAltitude: FigureCard = {
     "Wear, and what starting a motor takes: two to three times its running power for a second. Makers' rules differ by up to 15 percent of the rating; half of that spread is carried as plus-or-minus.",
   work,
   round: roundDown(0.1),
-  checkedAgainst: "makers' own worked rows for each rule (test/published/references)",
+  checkedAgainst: "makers' own worked rows for each rule (test/published/generator-makers/derate.test.ts)",
 };

@@ -79,5 +79,6 @@ export const lpEndurance: FigureCard = {
     'Refrigerator (1,200 to 2,200 Btu/h), water heater and stove, which take 10 to 30 percent more. A capacity quoted as gas, not as water, is already 80 percent.',
   work,
   round: roundDown(0.1),
-  checkedAgainst: 'worked gas sums from published propane properties (test/published/references)',
+  checkedAgainst:
+    'worked gas sums from published propane properties (test/published/gas-trade/propane.test.ts)',
 };

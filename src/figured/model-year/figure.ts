@@ -109,5 +109,5 @@ export const modelYear: FigureCard = {
     'The year of the coach body, which may be a year or two newer than the chassis; VINs from before 1981.',
   work,
   checkedAgainst:
-    'the year table of 49 CFR 565.15 and its rule on position 7 (test/published/us-code-of-federal-regulations)',
+    'the year table of 49 CFR 565.15 and its rule on position 7 (test/published/us-code-of-federal-regulations/vin.test.ts)',
 };

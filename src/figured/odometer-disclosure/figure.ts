@@ -86,5 +86,6 @@ export const odometerDisclosure: FigureCard = {
   neglects:
     'State law, which may ask a statement where federal law does not. Of a coach built in stages the year of the chassis is taken first.',
   work,
-  checkedAgainst: 'cases of 49 CFR 580.17 with its two dates (test/published/us-code-of-federal-regulations)',
+  checkedAgainst:
+    'cases of 49 CFR 580.17 with its two dates (test/published/us-code-of-federal-regulations/odometer.test.ts)',
 };

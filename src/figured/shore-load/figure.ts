@@ -1,17 +1,22 @@
 // Why: "thirty amp" is a number of watts, and for an evening it is fewer.
 import {
   continuousShare,
+  siteRatings,
   siteVolts,
-  twoLegAmperes,
 } from '../../standards/national-fire-protection-association/nfpa-70-article-551.ts';
-import type { FigureCard, Have, Worked } from '../figure.ts';
+import type { FigureCard, Have, Refused, Worked } from '../figure.ts';
 import { suppose } from '../look-up.ts';
 import { numberOf } from '../number-of.ts';
 import { roundDown } from '../round-carefully.ts';
 
-function work(have: Have): Worked {
-  const amperes = numberOf(have, 'amps');
-  const legs = amperes >= twoLegAmperes ? 2 : 1;
+/** A cord is of a standard rating or of none: "about fifty" is fifty. */
+const near = 0.1;
+
+function work(have: Have): Worked | Refused {
+  const said = numberOf(have, 'amps');
+  const rating = siteRatings.find((r) => Math.abs(said / r.amperes - 1) <= near);
+  if (!rating) return { refused: 'no standard rating', detail: said.toFixed(0) };
+  const { amperes, legs } = rating;
   const most = amperes * numberOf(have, 'volts') * legs;
   const steady = most * numberOf(have, 'share');
   return {
@@ -53,5 +58,6 @@ export const shoreLoad: FigureCard = {
     'A weak site: at 108 V a tenth is gone. How the load falls on the two legs; one can be full while the other is idle.',
   work,
   round: roundDown(10),
-  checkedAgainst: 'published site ratings: 2,400, 3,600 and 12,000 VA (test/published/references)',
+  checkedAgainst:
+    'published site ratings: 2,400, 3,600 and 12,000 VA (test/published/battery-maker/charge.test.ts)',
 };

@@ -113,5 +113,5 @@ export const stoppingDistance: FigureCard = {
   work,
   round: roundUp(1),
   checkedAgainst:
-    'published distance and deceleration pairs of 49 CFR 393.52 and 571.121 (test/published/us-code-of-federal-regulations)',
+    'published distance and deceleration pairs of 49 CFR 393.52 and 571.121 (test/published/us-code-of-federal-regulations/stopping.test.ts)',
 };

@@ -57,6 +57,5 @@ export const tailSwing: FigureCard = {
   appliesTo: (facts) => facts.kind === undefined || isMotorized(facts.kind),
   work,
   round: roundUp(0.1),
-  checkedAgainst:
-    'worked turning sums (test/published/american-association-of-state-highway-and-transportation-officials)',
+  checkedAgainst: 'worked turning sums (test/published/roadway-design-manual/turning.test.ts)',
 };

@@ -43,5 +43,5 @@ export const tireAge: FigureCard = {
   work,
   round: roundUp(0.1),
   checkedAgainst:
-    'the example of 49 CFR 574.5 and rows worked out by its rule (test/published/us-code-of-federal-regulations)',
+    'the example of 49 CFR 574.5 and rows worked out by its rule (test/published/us-code-of-federal-regulations/tire-code.test.ts)',
 };

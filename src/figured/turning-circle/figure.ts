@@ -79,5 +79,5 @@ export const turningCircle: FigureCard = {
   work,
   round: roundUp(0.1),
   checkedAgainst:
-    'the design vehicles of the state roadway manual (test/published/american-association-of-state-highway-and-transportation-officials)',
+    'the design vehicles of the state roadway manual (test/published/roadway-design-manual/turning.test.ts)',
 };

@@ -64,5 +64,5 @@ export const vinCheck: FigureCard = {
     'One wrong character is nearly always caught; of two wrong ones about one pair in eleven is not. A VIN from before model year 1981 has no check digit.',
   work,
   checkedAgainst:
-    'the sample of 49 CFR 565.15 Table VI and five published VINs (test/published/us-code-of-federal-regulations)',
+    'the sample of 49 CFR 565.15 Table VI and five published VINs (test/published/us-code-of-federal-regulations/vin.test.ts)',
 };

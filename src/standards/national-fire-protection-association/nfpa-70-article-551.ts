@@ -45,5 +45,9 @@ export const continuousShare: Supposed = {
     practice('80 percent.'),
   ],
 };
-/** A cord of this many amperes has two legs; smaller ones have one. */
-export const twoLegAmperes = 50;
+/** Receptacles of a site: rating in amperes, and how many legs of 120 V it has. */
+export const siteRatings: readonly { readonly amperes: number; readonly legs: number }[] = [
+  { amperes: 20, legs: 1 },
+  { amperes: 30, legs: 1 },
+  { amperes: 50, legs: 2 },
+];
