@@ -1,5 +1,7 @@
 // Why: the wire's types (doors/wire/api.ts) once more as schemas, for the OpenAPI description; the compiler holds the two together.
+
 import { z } from '@hono/zod-openapi';
+import { vehicleKinds } from '../../catalogue/vehicle-kind.ts';
 import type {
   About,
   AppendReply,
@@ -26,6 +28,22 @@ export const aboutSchema = z
     demoUnit: z.string().optional(),
   })
   .openapi('About');
+/** What a unit is drawn as: published/drawing/sizes.ts. */
+const sizeSchema = z.object({
+  feet: z.number(),
+  from: z.enum(['measured', 'seen', 'label', 'figured', 'told', 'guessed', 'none', 'assumed']),
+  plusOrMinus: z.number().optional(),
+});
+const sizesSchema = z.object({
+  kind: z.enum(vehicleKinds),
+  length: sizeSchema,
+  height: sizeSchema,
+  wheelbase: sizeSchema,
+  frontOverhang: sizeSchema,
+  tireRadius: z.number(),
+  tag: z.boolean(),
+  axles: z.int(),
+});
 export const yardSchema = z.array(
   z
     .object({
@@ -44,6 +62,7 @@ export const yardSchema = z.array(
       seen: z.int(),
       expected: z.int(),
       askingCents: z.int().optional(),
+      sizes: sizesSchema.optional(),
       last: z.int(),
     })
     .openapi('YardRow'),

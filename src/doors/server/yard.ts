@@ -2,6 +2,7 @@
 import { flow } from '../../flow.ts';
 import type { Log } from '../../keep/log.ts';
 import type { Packet } from '../../published/document.ts';
+import { sizesOf } from '../../published/drawing/sizes.ts';
 import { type Day, daysBetween, readDay } from '../../units/day.ts';
 import type { YardRow } from '../wire/api.ts';
 import { subjectTitle } from '../words/say-value.ts';
@@ -99,6 +100,7 @@ function rowOf(unit: string, { packet, last, on, ruled }: Made): YardRow {
     seen: sum((c) => c.seen.length),
     expected: sum((c) => c.expected.length),
     ...(facts.asking === undefined ? {} : { askingCents: facts.asking }),
+    sizes: sizesOf(packet.facts),
     last,
   };
 }

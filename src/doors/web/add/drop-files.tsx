@@ -96,7 +96,7 @@ export function DropFiles() {
       )}
       {batch.job && batch.job.account.length > 0 && <Account lines={batch.job.account} />}
       {batch.step === 'done' && (
-        <p className="row">
+        <p className="row after-list">
           <Link className="button chief" href={`/unit/${unit}/review`}>
             Review what was heard
           </Link>

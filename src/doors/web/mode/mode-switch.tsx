@@ -6,6 +6,7 @@ const names: Record<Mode, string> = { day: 'Day', dark: 'Dark', sun: 'Full sun' 
 
 export function ModeSwitch() {
   const [mode, setMode] = useState(chosenMode);
+  const shown = mode ?? (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'day');
   return (
     <fieldset className="choices quiet">
       <legend className="unseen">Paper</legend>
@@ -14,7 +15,7 @@ export function ModeSwitch() {
           <input
             type="radio"
             name="mode"
-            checked={mode === m}
+            checked={shown === m}
             onChange={() => {
               chooseMode(m);
               setMode(m);

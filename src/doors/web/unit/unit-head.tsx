@@ -6,6 +6,9 @@ import { Tally } from '../mark/tally.tsx';
 import { ModeSwitch } from '../mode/mode-switch.tsx';
 import { useUnit } from './unit-context.ts';
 
+const hereWords = (days: number): string =>
+  days <= 0 ? 'came in today' : days === 1 ? 'here 1 day' : `here ${days} days`;
+
 export function UnitHead() {
   const { packet } = useUnit();
   const { unit, walks } = packet.record;
@@ -15,7 +18,7 @@ export function UnitHead() {
     unit.stock && `Stock ${unit.stock}`,
     unit.vehicle && vehicleKindNames[unit.vehicle],
     unit.year && `year ${unit.year}`,
-    here !== undefined && (here === 1 ? 'here 1 day' : `here ${here} days`),
+    here !== undefined && hereWords(here),
     walks.length > 0 ? `walked by ${[...new Set(walks.map((w) => w.by))].join(', ')}` : 'not walked yet',
   ].filter(Boolean);
   const named =

@@ -13,6 +13,7 @@ import { Screen } from '../play/screen.tsx';
 import { WalkFoot } from '../strip/walk-foot.tsx';
 import { Rejected } from './rejected.tsx';
 import { rulingsOf } from './rulings-of.ts';
+import { Scrolled } from './scrolled.tsx';
 import { sheetOf } from './sheets.ts';
 import { UnitContext, type UnitOnScreen } from './unit-context.ts';
 import { UnitHead } from './unit-head.tsx';
@@ -66,22 +67,24 @@ export function UnitPage({ unit, sheet }: { unit: string; sheet: string | undefi
     <UnitContext value={onScreen}>
       <PlayerProvider>
         <div className="unit-page">
-          <UnitHead />
-          <UnitSheets shown={shown.id} />
-          <main id="sheet">
-            {rejected && (
-              <Rejected
-                of={rejected}
-                onTakeBack={() => rule(rejected, 'accept')}
-                onLeave={() => setRejected(undefined)}
-              />
-            )}
-            {log.problem && <Trouble problem={log.problem} again={log.fetchNew} />}
-            <Screen shown={shown.id === 'review'} />
-            <Mishap key={shown.id}>
-              <Content />
-            </Mishap>
-          </main>
+          <Scrolled to={shown.id}>
+            <UnitHead />
+            <UnitSheets shown={shown.id} />
+            <main id="sheet">
+              {rejected && (
+                <Rejected
+                  of={rejected}
+                  onTakeBack={() => rule(rejected, 'accept')}
+                  onLeave={() => setRejected(undefined)}
+                />
+              )}
+              {log.problem && <Trouble problem={log.problem} again={log.fetchNew} />}
+              <Screen shown={shown.id === 'review'} />
+              <Mishap key={shown.id}>
+                <Content />
+              </Mishap>
+            </main>
+          </Scrolled>
           <WalkFoot />
         </div>
       </PlayerProvider>
