@@ -38,7 +38,7 @@ const ruleText = (rule: Rule): readonly string[] => [
   '',
   `**${rule.asks}** ${rule.why}`,
   '',
-  `${partOf(rule.part)?.name ?? rule.part}, \`${rule.part}/${rule.aspect}\`. Look: ${rule.look} (${rule.minutes} min)${rule.caution ? ` Caution: ${rule.caution}.` : ''}`,
+  `${partOf(rule.part)?.name ?? rule.part}, \`${rule.part}/${rule.aspect}\`${rule.also ? `, also as ${rule.also.join(', ')}` : ''}. Look: ${rule.look} (${rule.minutes} min)${rule.caution ? ` Caution: ${rule.caution}.` : ''}`,
   '',
   ...head('unless', 'verdict', 'who says so'),
   ...rule.steps.map((s) => row(...stepCells(s))),

@@ -165,6 +165,55 @@ describe('a whole unit', () => {
     expect(verdicts([volts])).toEqual([]);
   });
 
+  test('the limits of a 12 V bank are not put to a bank of 24 V', () => {
+    const bank = (volts: number) =>
+      judge(
+        factsFromList(
+          [
+            { part: 'house_battery', aspect: 'rest_voltage', value: q(volts, 'V') },
+            { part: 'house_battery', aspect: 'chemistry', value: { is: 'text', text: 'flooded' } },
+          ],
+          'class-c',
+        ),
+      ).filter((f) => f.rule === 'house-battery-rest-lead');
+    expect(bank(24.1)).toEqual([]);
+    expect(bank(12.1)).toMatchObject([{ verdict: 'repair' }]);
+  });
+
+  test("an answer given under another name of the same question is taken, and the rule's own goes first", () => {
+    const frame = (list: PlainFact[]) =>
+      judge(factsFromList(list, 'class-c')).filter((f) => f.part === 'frame_rails' && f.place === 'rear');
+    const crack = (aspect: string, state: 'yes' | 'no'): PlainFact => ({
+      part: 'frame_rails',
+      place: 'rear',
+      aspect,
+      value: { is: 'state', state },
+    });
+    expect(frame([crack('crack', 'yes')])).toMatchObject([
+      { rule: 'frame-cracks', verdict: 'stop', aspect: 'cracks' },
+    ]);
+    expect(frame([crack('crack', 'no')])).toMatchObject([{ rule: 'frame-cracks', verdict: 'sound' }]);
+    expect(frame([crack('crack', 'yes'), crack('cracks', 'no')]).map((f) => [f.rule, f.verdict])).toEqual([
+      ['seen-crack-yes', 'stop'],
+      ['frame-cracks', 'sound'],
+    ]);
+  });
+
+  test('said of all tires at once, none is asked for; said once without a place among others, the rest are', () => {
+    const missing = (list: PlainFact[]) =>
+      judge(factsFromList(list, 'class-a-gas')).filter(
+        (f) => f.rule === 'tire-tread-other-mid' && f.verdict === 'not seen',
+      ).length;
+    const tread = (place?: string): PlainFact => ({
+      part: 'tire',
+      aspect: 'tread_mid',
+      value: q(9, '[in_i]/32'),
+      ...(place === undefined ? {} : { place }),
+    });
+    expect(missing([tread()])).toBe(0);
+    expect(missing([tread(), tread('left-rear-outer')])).toBe(3);
+  });
+
   test('worst comes first', () => {
     const findings = judge(
       factsFromList(
@@ -360,6 +409,19 @@ describe('what was seen and has no number', () => {
 
   test('what a rule has already found wanting is not said twice', () => {
     expect(seen({ part: 'slide', aspect: 'operates', value: { is: 'state', state: 'fails' } })).toEqual([]);
+  });
+
+  test('a crack that a rule has measured is not told again as a crack', () => {
+    const findings = judge(
+      factsFromList(
+        [
+          { part: 'windshield', place: 'left', aspect: 'longest_crack', value: q(14, '[in_i]') },
+          { part: 'windshield', place: 'left', aspect: 'crack', value: { is: 'state', state: 'yes' } },
+        ],
+        'class-c',
+      ),
+    ).filter((f) => f.part === 'windshield');
+    expect(findings.map((f) => f.rule)).toEqual(['windshield-crack']);
   });
 
   test('hearsay of a fault is watched and said to be unsure', () => {

@@ -36,6 +36,7 @@ describe('a reading in the unit of the limit', () => {
 
   test('another dimension, a phrase, and an unknown are no reading', () => {
     expect(readingOf({ is: 'quantity', value: 5, unit: 'A' }, 'V', 'at least', on, false)).toBeUndefined();
+    expect(readingOf({ is: 'quantity', value: 10, unit: 'min' }, 'a', 'at most', on, false)).toBeUndefined();
     expect(readingOf({ is: 'text', text: 'plenty' }, 'V', 'at least', on, false)).toBeUndefined();
     expect(readingOf({ is: 'unknown', why: 'dark' }, 'V', 'at least', on, false)).toBeUndefined();
   });

@@ -27,6 +27,8 @@ export function readingOf(
   isHedged: boolean,
 ): Reading | undefined {
   if (value.is === 'quantity') {
+    // Minutes and hours are how long a test took, never how old a thing is.
+    if (unit === 'a' && (value.unit === 's' || value.unit === 'min' || value.unit === 'h')) return undefined;
     const own =
       value.plusOrMinus ?? (isHedged ? (Math.abs(value.value) * limitOn(hedgedDoubt, on).value) / 100 : 0);
     const least = Math.min(value.value, value.upTo ?? value.value) - own;

@@ -63,6 +63,8 @@ export interface Rule {
   readonly why: string;
   readonly part: string;
   readonly aspect: string;
+  /** Other aspects under which people give the same answer ("crack" for "cracks"); asked where the rule's own is silent. */
+  readonly also?: readonly string[];
   /** Beside the part's kinds and the unit's equipment. */
   readonly appliesTo?: (facts: Facts, place: string | undefined) => boolean;
   /** Places at which an answer is expected even when nothing was said; absent: once for the part. */

@@ -80,7 +80,7 @@ export const hazards: Readonly<Record<string, Hazard>> = {
   suspension_air: { when: breaks, caution: 'lifting' },
   frame_rails: { when: breaks, caution: 'lifting' },
   wheels_lugs: { when: breaks, caution: 'lifting' },
-  wheel_bearings: { when: ['loose', 'hot', 'noisy', 'smoking'], caution: 'lifting' },
+  wheel_bearings: { when: ['loose', 'smoking', 'burnt', 'separated'], caution: 'lifting' },
   tire: { when: ['separated', 'torn', 'broken', 'fails', 'leaking', 'leak', 'expired'], caution: 'tires' },
   hitch_receiver: { when: breaks, caution: 'lifting' },
   pin_box: { when: breaks, caution: 'lifting' },
@@ -110,5 +110,18 @@ export const hazards: Readonly<Record<string, Hazard>> = {
   transfer_switch: { when: burns, caution: 'shore-power' },
   inverter_charger: { when: burns, caution: 'shore-power' },
   electric_panel: { when: burns, caution: 'shore-power' },
+  outlets_gfci: { when: ['fails', 'broken', 'missing', 'burnt'], caution: 'shore-power' },
   entry_step: { when: ['broken', 'loose'], caution: 'lifting' },
+};
+
+/** Aspects that tell of the same thing: a crack that a rule has measured is not told again as a crack. */
+export const kin: Readonly<Record<string, string>> = {
+  cracks: 'crack',
+  longest_crack: 'crack',
+  weather_check: 'crack',
+  cracked: 'crack',
+  soft_area: 'soft',
+  soft_pan: 'soft',
+  moisture: 'wet',
+  ammonia_smell: 'smell',
 };

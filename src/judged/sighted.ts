@@ -9,18 +9,16 @@ import { cautionOf } from './caution.ts';
 import type { Finding } from './finding.ts';
 import { isDoubtful } from './judge-one.ts';
 import type { Verdict, Weight } from './rule.ts';
-import { hazards, wornAspects, wornStates } from './sighted-words.ts';
+import { hazards, kin, wornAspects, wornStates } from './sighted-words.ts';
 import { verdictOf } from './verdict.ts';
 
 const cites = [practice('A fault that was seen is mended, or told to the buyer.')] as const;
 
 /** A finding for every fact that is bad news and that no rule's finding has taken up. */
 export function sighted(facts: Facts, judged: readonly Finding[]): readonly Finding[] {
-  const key = (f: { part: string; place?: string; aspect: string }): string =>
-    `${f.part}/${f.place ?? ''}/${f.aspect}`;
-  const taken = new Set(
-    judged.filter((f) => f.fact && f.verdict !== 'sound' && f.verdict !== 'not seen').map(key),
-  );
+  const key = (f: Fact): string => `${f.part}/${f.place ?? ''}/${kin[f.aspect] ?? f.aspect}`;
+  const wanting = judged.filter((f) => f.verdict !== 'sound' && f.verdict !== 'not seen');
+  const taken = new Set(wanting.flatMap((f) => (f.fact ? [key(f.fact)] : [])));
   return facts.every().flatMap((fact) => (taken.has(key(fact)) ? [] : (sight(fact) ?? [])));
 }
 

@@ -1,7 +1,7 @@
 // Why: every published number and where it comes from, as lists, for the page that shows them and the test that checks them.
 import { coldBox, coldFreezer, fdaColdFood } from './food-and-drug-administration/cold-food.ts';
 import { hedgedDoubt, houseDefaults } from './house/reading-doubt.ts';
-import { hedgedCount, spokenDoubt, spokenTemperature, unsureDoubt } from './house/said-loosely.ts';
+import { hedgedCount, spokenTemperature, unsureDoubt } from './house/said-loosely.ts';
 import {
   alarmLifeNotes,
   coAlarmLife,
@@ -35,6 +35,8 @@ import {
   loadVoltsWeak,
   restFull,
   restHalf,
+  twelveVoltLeast,
+  twelveVoltMost,
 } from './trade-practice/battery-voltages.ts';
 import {
   awningHole,
@@ -199,7 +201,6 @@ export const limits: readonly Limit[] = [
   coldBox,
   coldFreezer,
   hedgedDoubt,
-  spokenDoubt,
   unsureDoubt,
   hedgedCount,
   spokenTemperature,
@@ -224,6 +225,8 @@ export const limits: readonly Limit[] = [
   chargeMost,
   loadVoltsGood,
   loadVoltsWeak,
+  twelveVoltLeast,
+  twelveVoltMost,
   noCrack,
   noneOpen,
   noTear,

@@ -19,6 +19,7 @@ export interface NoneCard
     | 'who'
     | 'caution'
     | 'appliesTo'
+    | 'also'
     | 'expectedAt'
   > {
   readonly weight: Weight;

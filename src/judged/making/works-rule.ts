@@ -66,6 +66,7 @@ export interface WorksCard
     | 'who'
     | 'caution'
     | 'appliesTo'
+    | 'also'
     | 'expectedAt'
   > {
   /** What it is when it does not work. */

@@ -8,6 +8,7 @@ export const bedroomEgressOpens = worksRule({
   why: 'It is the way out for whoever sleeps there.',
   part: 'bedroom_egress',
   aspect: 'opens',
+  also: ['operates'],
   look: 'From the bed, with one hand, the way clear.',
   minutes: 2,
   weight: 'danger',

@@ -10,7 +10,7 @@ export const brakeLiningAir: Rule = {
   why: 'It is the stopping distance.',
   part: 'brake_drum_rotor',
   aspect: 'lining',
-  appliesTo: (facts) => facts.kind === 'class-a-diesel',
+  appliesTo: (facts) => facts.kind === undefined || facts.kind === 'class-a-diesel',
   look: 'Through the inspection hole, or with the wheel off.',
   minutes: 10,
   steps: [

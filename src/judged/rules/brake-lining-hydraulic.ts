@@ -9,7 +9,7 @@ export const brakeLiningHydraulic: Rule = {
   why: 'It is the stopping distance.',
   part: 'brake_drum_rotor',
   aspect: 'lining',
-  appliesTo: (facts) => facts.kind !== 'class-a-diesel',
+  appliesTo: (facts) => facts.kind !== undefined && facts.kind !== 'class-a-diesel',
   look: 'Through the caliper, or with the wheel off.',
   minutes: 10,
   steps: [{ weight: 'danger', must: 'at least', limit: liningHydraulic }],

@@ -8,6 +8,7 @@ export const breakawayWorks = worksRule({
   why: 'It stops a trailer that has come loose.',
   part: 'brake_trailer',
   aspect: 'breakaway_operates',
+  also: ['operates'],
   look: 'Pull the pin, try to roll it.',
   minutes: 4,
   weight: 'danger',

@@ -8,6 +8,7 @@ export const emergencyExitOpens = worksRule({
   why: 'In a fire it is a way out.',
   part: 'emergency_exit',
   aspect: 'opens',
+  also: ['operates'],
   look: 'Open it all the way, shut it, latch it.',
   minutes: 3,
   weight: 'danger',

@@ -8,6 +8,7 @@ export const frameCracks = noneRule({
   why: 'Everything hangs from it.',
   part: 'frame_rails',
   aspect: 'cracks',
+  also: ['crack'],
   look: 'Welds, outriggers, suspension and hitch mounts, brushed clean.',
   minutes: 8,
   weight: 'danger',

@@ -8,6 +8,7 @@ export const fridgeAmmoniaSmell = noneRule({
   why: 'A cooling unit that leaks burns coaches, and the gas hurts.',
   part: 'refrigerator',
   aspect: 'ammonia_smell',
+  also: ['smell'],
   look: 'Smell on first opening.',
   minutes: 1,
   weight: 'danger',

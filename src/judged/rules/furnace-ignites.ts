@@ -8,6 +8,7 @@ export const furnaceIgnites = worksRule({
   why: 'It is a cracked heat exchanger or a cold night.',
   part: 'furnace_run',
   aspect: 'ignition_ok',
+  also: ['operates'],
   look: 'Call for heat; fan, then burner, first try; carbon monoxide alarm on.',
   minutes: 12,
   weight: 'defect',

@@ -9,6 +9,7 @@ export const gfciTrips: Rule = {
   why: 'One that does not trip kills.',
   part: 'outlets_gfci',
   aspect: 'gfci_trips',
+  also: ['operates'],
   look: 'Its own button, then a tester at each outlet behind it.',
   minutes: 8,
   steps: [

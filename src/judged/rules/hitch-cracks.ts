@@ -8,6 +8,7 @@ export const hitchCracks = noneRule({
   why: 'It lets the towed vehicle loose.',
   part: 'hitch_receiver',
   aspect: 'cracks',
+  also: ['crack'],
   look: 'Welds and pin holes, with a light and a brush.',
   minutes: 3,
   weight: 'danger',

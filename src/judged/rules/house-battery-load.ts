@@ -1,6 +1,6 @@
 // Why: a bank shows its age under load, not at rest.
 import { loadVoltsGood, loadVoltsWeak } from '../../standards/trade-practice/battery-voltages.ts';
-import { isLeadAcid } from '../making/chemistry.ts';
+import { isLeadAcid, mayBeTwelveVolt } from '../making/chemistry.ts';
 import { numberProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -10,7 +10,7 @@ export const houseBatteryLoad: Rule = {
   why: 'A weak bank costs 800 to 6,000 dollars.',
   part: 'house_battery',
   aspect: 'load_voltage',
-  appliesTo: (facts) => isLeadAcid(facts),
+  appliesTo: (facts) => isLeadAcid(facts) && mayBeTwelveVolt(facts),
   look: '500 to 1,000 W by the inverter for ten minutes, then volts at the posts.',
   minutes: 14,
   steps: [

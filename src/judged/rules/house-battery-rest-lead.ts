@@ -1,6 +1,6 @@
 // Why: volts at rest are the first look at a lead-acid house bank.
 import { restFull, restHalf } from '../../standards/trade-practice/battery-voltages.ts';
-import { isLeadAcid } from '../making/chemistry.ts';
+import { isLeadAcid, mayBeTwelveVolt } from '../making/chemistry.ts';
 import { numberProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -10,7 +10,7 @@ export const houseBatteryRestLead: Rule = {
   why: 'House power is what owners use the coach for.',
   part: 'house_battery',
   aspect: 'rest_voltage',
-  appliesTo: (facts) => isLeadAcid(facts),
+  appliesTo: (facts) => isLeadAcid(facts) && mayBeTwelveVolt(facts),
   look: 'Two hours with nothing charging and nothing on, then a meter at the posts.',
   minutes: 4,
   steps: [

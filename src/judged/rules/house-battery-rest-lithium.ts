@@ -1,6 +1,6 @@
 // Why: a lithium bank rests higher and flatter; its volts say little, and the rule says so.
 import { lithiumRestGood, lithiumRestLow } from '../../standards/trade-practice/battery-voltages.ts';
-import { isLithium } from '../making/chemistry.ts';
+import { isLithium, mayBeTwelveVolt } from '../making/chemistry.ts';
 import { numberProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -10,7 +10,7 @@ export const houseBatteryRestLithium: Rule = {
   why: 'House power is what owners use the coach for.',
   part: 'house_battery',
   aspect: 'rest_voltage',
-  appliesTo: (facts) => isLithium(facts),
+  appliesTo: (facts) => isLithium(facts) && mayBeTwelveVolt(facts),
   look: 'Two hours with nothing charging and nothing on, then a meter at the posts; read the state of charge off its own monitor.',
   minutes: 4,
   steps: [

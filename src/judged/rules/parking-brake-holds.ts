@@ -8,6 +8,7 @@ export const parkingBrakeHolds = worksRule({
   why: 'A coach that rolls kills.',
   part: 'parking_brake',
   aspect: 'holds',
+  also: ['operates'],
   look: 'On a grade, or against a low gear, with nobody in front.',
   minutes: 3,
   weight: 'danger',

@@ -8,6 +8,7 @@ export const showerPanSoft = noneRule({
   why: 'The floor under it rots.',
   part: 'shower_tub',
   aspect: 'soft_pan',
+  also: ['soft'],
   look: 'Stand in it; run five minutes; look below.',
   minutes: 8,
   weight: 'defect',

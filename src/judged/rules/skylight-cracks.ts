@@ -8,6 +8,7 @@ export const skylightCracks = noneRule({
   why: 'It leaks behind the shower wall.',
   part: 'skylight',
   aspect: 'cracks',
+  also: ['crack'],
   look: 'From above and, against the light, from below.',
   minutes: 2,
   weight: 'defect',

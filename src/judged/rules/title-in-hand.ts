@@ -8,6 +8,7 @@ export const titleInHand = worksRule({
   why: 'What cannot be titled cannot be sold.',
   part: 'title_doc',
   aspect: 'title_in_hand',
+  also: ['present'],
   look: 'Hold it: name, brand, lien, odometer line, and the number against the plate.',
   minutes: 4,
   weight: 'defect',

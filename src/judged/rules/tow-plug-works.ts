@@ -8,6 +8,7 @@ export const towPlugWorks = worksRule({
   why: 'Lamps are out behind what is towed.',
   part: 'tow_plug',
   aspect: 'pins_ok',
+  also: ['operates'],
   look: 'A tester in the plug while the lamps run.',
   minutes: 4,
   weight: 'unlawful',

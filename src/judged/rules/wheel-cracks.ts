@@ -8,6 +8,7 @@ export const wheelCracks = noneRule({
   why: 'It comes apart at speed.',
   part: 'wheels_lugs',
   aspect: 'cracks',
+  also: ['crack'],
   look: 'Round the holes and the rim, brushed clean.',
   minutes: 4,
   weight: 'danger',

@@ -8,6 +8,7 @@ export const wipersWork = worksRule({
   why: 'A road test in rain depends on them.',
   part: 'wipers_washers',
   aspect: 'operates',
+  also: ['sweep_ok'],
   look: 'All speeds, with the washer.',
   minutes: 2,
   weight: 'unlawful',

@@ -12,15 +12,6 @@ const says = (text: string): Citation => ({
 });
 const since = day('2026-11-24');
 
-/** Percent of a number that was spoken plainly, not read off a plate. */
-export const spokenDoubt = limitOf(
-  'spoken-doubt',
-  'plus-or-minus of a number spoken without one',
-  '%',
-  since,
-  1,
-  says('one percent of what was said'),
-);
 /** Percent of a number whose observation is itself doubtful. */
 export const unsureDoubt = limitOf(
   'unsure-doubt',

@@ -150,3 +150,17 @@ export const loadVoltsWeak = practiceLimit(
   11.5,
   'a bank under 11.5 V after ten minutes is worn out',
 );
+export const twelveVoltLeast = practiceLimit(
+  'twelve-volt-least',
+  'nominal volts of what is sold as a 12 V bank, least',
+  'V',
+  11,
+  'a 12 V bank is sold as 12 or 12.8 V; 6 V batteries are named as such',
+);
+export const twelveVoltMost = practiceLimit(
+  'twelve-volt-most',
+  'volts that no 12 V bank rests at',
+  'V',
+  16,
+  'more than 16 V is a bank of 24, 36 or 48 V',
+);
