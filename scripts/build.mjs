@@ -12,6 +12,8 @@ export async function build() {
     outdir: join(root, 'dist'),
     outExtension: { '.js': '.mjs' },
     bundle: true,
+    splitting: true,
+    minifySyntax: true,
     platform: 'node',
     format: 'esm',
     target: 'node20',
