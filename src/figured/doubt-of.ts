@@ -1,8 +1,9 @@
 // Why: a number somebody said is never exact; this decides how far off it may be when no plus-or-minus came with it.
+import { digitDoubt } from '../known/digit-doubt.ts';
 import type { Fact } from '../known/facts.ts';
 import type { Value } from '../said/entry.ts';
 import { hedgedDoubt } from '../standards/house/reading-doubt.ts';
-import { hedgedCount, spokenDoubt, spokenTemperature, unsureDoubt } from '../standards/house/said-loosely.ts';
+import { hedgedCount, spokenTemperature, unsureDoubt } from '../standards/house/said-loosely.ts';
 import { type Limit, limitOn } from '../standards/standard.ts';
 import type { Day } from '../units/day.ts';
 import { type Unit, unitFact } from '../units/unit.ts';
@@ -21,7 +22,8 @@ function halfWidth(value: number, unit: Unit, percent: Limit, on: Day): number {
 
 /**
  * The half width of a number, in `unit`, which is the unit it stands in.
- * As stated when it was stated; else by how it was said (house defaults of standards/house).
+ * As stated when it was stated; else by how it was said: house defaults of standards/house, and half of the last digit of
+ * what was spoken plainly, as the record itself takes it.
  */
 export function doubtOf(value: Value, unit: Unit, fact: Fact | undefined, on: Day): number {
   if (value.is === 'count') return fact?.doubts.includes('hedged') ? limitOn(hedgedCount, on).value : 0;
@@ -31,5 +33,7 @@ export function doubtOf(value: Value, unit: Unit, fact: Fact | undefined, on: Da
   if (fact.doubts.includes('unsure')) return halfWidth(value.value, unit, unsureDoubt, on);
   if (fact.doubts.includes('hedged')) return halfWidth(value.value, unit, hedgedDoubt, on);
   if (isPlate(fact.part) || fact.evidence[0]?.source.from !== 'speech') return 0;
-  return halfWidth(value.value, unit, spokenDoubt, on);
+  if (unitFact(unit).dimension === 'temperature')
+    return limitOn(spokenTemperature, on).value / unitFact(unit).factor;
+  return digitDoubt(value.value);
 }

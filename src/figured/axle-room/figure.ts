@@ -1,4 +1,5 @@
 // Why: a coach within its total can be over on one axle, and tires and brakes are sized by axle.
+import { isMotorized } from '../../catalogue/vehicle-kind.ts';
 import { subtraction } from '../../standards/physics/plain.ts';
 import type { FigureCard, Have, Worked } from '../figure.ts';
 import { mayHaveNumber, numberOf } from '../number-of.ts';
@@ -62,6 +63,7 @@ export const axleRoom: FigureCard = {
   cites: [subtraction],
   neglects:
     'Left against right: one wheel can carry 10 percent more than the other. What was not aboard when weighed.',
+  appliesTo: (facts) => facts.kind === undefined || isMotorized(facts.kind),
   work,
   round: roundDown(10),
   checkedAgainst: 'nobody publishes it: it is a subtraction; own cases beside the card',

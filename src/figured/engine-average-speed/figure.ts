@@ -3,6 +3,7 @@ import { subtraction } from '../../standards/physics/plain.ts';
 import { practice } from '../../standards/trade-practice/practice.ts';
 import type { FigureCard, Have, Refused, Worked } from '../figure.ts';
 import { numberOf } from '../number-of.ts';
+import { roundNear } from '../round-carefully.ts';
 
 function work(have: Have): Worked | Refused {
   const [miles, hours] = [numberOf(have, 'miles'), numberOf(have, 'hours')];
@@ -27,5 +28,6 @@ export const engineAverageSpeed: FigureCard = {
   neglects:
     'A replaced meter on either side makes it worthless. Mountain roads and towns lower it without idling.',
   work,
+  round: roundNear(0.1),
   checkedAgainst: 'nobody publishes it: it is a quotient; own cases beside the card',
 };

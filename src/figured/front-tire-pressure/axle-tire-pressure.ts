@@ -1,4 +1,5 @@
 // Why: the front and the rear axle ask the same question with other numbers; all tires of an axle get one pressure.
+import { isMotorized } from '../../catalogue/vehicle-kind.ts';
 import type { Fact, Facts } from '../../known/facts.ts';
 import { radialExponent } from '../../standards/references/tire-load.ts';
 import { practice } from '../../standards/trade-practice/practice.ts';
@@ -131,6 +132,7 @@ export function axleTirePressure(axle: Axle): FigureCard {
     cites: [...radialExponent.citations],
     neglects:
       'Tables are stepped: the formula lies within 1 percent of printed rows. One wheel may carry 10 percent more than the other, which is 14 percent of pressure. Bias-ply tires follow another exponent.',
+    appliesTo: (facts) => facts.kind === undefined || isMotorized(facts.kind),
     work: (have) => work(have, axle),
     round: roundUp(5),
     checkedAgainst: 'printed load rows and rating points (test/published/tire-load-tables/pressure.test.ts)',

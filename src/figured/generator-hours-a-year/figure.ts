@@ -3,6 +3,7 @@ import { subtraction } from '../../standards/physics/plain.ts';
 import { practice } from '../../standards/trade-practice/practice.ts';
 import type { FigureCard } from '../figure.ts';
 import { firstOf } from '../look-up.ts';
+import { roundNear } from '../round-carefully.ts';
 import { aYear } from './over-years.ts';
 
 export const generatorHoursAYear: FigureCard = {
@@ -28,5 +29,6 @@ export const generatorHoursAYear: FigureCard = {
   neglects:
     'When the coach was first used: up to half a year either way, carried as plus-or-minus. Replaced meters.',
   work: aYear('hours'),
+  round: roundNear(1),
   checkedAgainst: 'nobody publishes it: it is a quotient; own cases beside the card',
 };

@@ -2,6 +2,7 @@
 import { subtraction } from '../../standards/physics/plain.ts';
 import type { FigureCard } from '../figure.ts';
 import { aYear } from '../generator-hours-a-year/over-years.ts';
+import { roundNear } from '../round-carefully.ts';
 
 export const milesAYear: FigureCard = {
   id: 'miles-a-year',
@@ -16,5 +17,6 @@ export const milesAYear: FigureCard = {
   neglects:
     'When the coach was first used: up to half a year either way, carried as plus-or-minus. A replaced odometer.',
   work: aYear('miles'),
+  round: roundNear(100),
   checkedAgainst: 'nobody publishes it: it is a quotient; own cases beside the card',
 };

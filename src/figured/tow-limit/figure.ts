@@ -6,6 +6,8 @@ import { firstOf, suppose } from '../look-up.ts';
 import { mayHaveNumber, numberOf } from '../number-of.ts';
 import { roundDown } from '../round-carefully.ts';
 
+const byTongue = "tongue rating over the tongue's share";
+
 function work(have: Have): Worked {
   const room = numberOf(have, 'gcwr') - numberOf(have, 'weight');
   const limits: [string, number][] = [
@@ -24,15 +26,22 @@ function work(have: Have): Worked {
   }
   const tongue = mayHaveNumber(have, 'tongue');
   if (tongue === undefined) unread.push('tongue rating');
-  else limits.push(["tongue rating over the tongue's share", tongue / numberOf(have, 'tongue_share')]);
-  const [binds, least] = limits.reduce((a, b) => (b[1] < a[1] ? b : a));
+  else limits.push([byTongue, tongue / numberOf(have, 'tongue_share')]);
+  const leastOf = (some: readonly (readonly [string, number])[]) =>
+    some.reduce((a, b) => (b[1] < a[1] ? b : a));
+  const [binds, least] = leastOf(limits);
+  const [other, flat] = leastOf(limits.filter(([what]) => what !== byTongue));
+  const onWheels =
+    binds === byTongue
+      ? `That is for a trailer on a ball; for a car on its own wheels the least is ${flat.toFixed(0)} lb (${other}). `
+      : '';
   const over =
     least < 0 ? ' The loaded coach alone is over its combination rating: nothing may be towed.' : '';
   return {
     value: Math.max(0, least),
     working: limits.map(([what, lb]) => `${what}: ${lb.toFixed(0)} lb`),
     binds,
-    note: `${unread.length > 0 ? `Not read: ${unread.join(', ')}; the true limit may be lower. ` : ''}Confirm with the maker's figure. What may be pulled is not what may be stopped: ask what brakes your state wants on the towed vehicle.${over}`,
+    note: `${onWheels}${unread.length > 0 ? `Not read: ${unread.join(', ')}; the true limit may be lower. ` : ''}Confirm with the maker's figure. What may be pulled is not what may be stopped: ask what brakes your state wants on the towed vehicle.${over}`,
   };
 }
 
