@@ -1,5 +1,5 @@
 // Why: a recording is opened at the second that matters; chapters are the stations of the walk, named with what was found there.
-import { partOf, stationOf } from '../catalogue/index.ts';
+import { partOf, stationOf, stations } from '../catalogue/index.ts';
 import type { Finding } from '../judged/finding.ts';
 import type { Cue, Observation } from '../said/entry.ts';
 import type { Chapter, Unpublished } from './document.ts';
@@ -23,20 +23,33 @@ const spoken = (o: Observation): (Heard & { readonly media: string; readonly id:
   };
 };
 
-/** The cue that announces a station between two moments ("up on the roof now"), if one does. */
-function announced(cues: readonly Cue[], station: string, after: number, before: number): number | undefined {
-  const say = stationOf(station)?.say ?? [];
-  return cues.find(
-    (c) =>
-      c.start > after && c.start <= before && say.some((w) => ` ${c.text.toLowerCase()} `.includes(` ${w}`)),
-  )?.start;
+/** Words in a cue that name a station ("up on the roof now"); at its beginning they say more than further on. */
+function announcements(cues: readonly Cue[]): readonly Heard[] {
+  return cues.flatMap((c) =>
+    stations.flatMap((s) =>
+      s.say.flatMap((w) => {
+        const at = ` ${c.text.toLowerCase().replace(/[^a-z' ]/g, ' ')} `
+          .replace(/\s+/g, ' ')
+          .indexOf(` ${w} `);
+        if (at < 0) return [];
+        const share = c.text.length === 0 ? 0 : at / c.text.length;
+        return [
+          {
+            station: s.id,
+            at: c.start + (c.end - c.start) * Math.min(1, share),
+            weight: at < 24 ? 1.8 : 0.5,
+          },
+        ];
+      }),
+    ),
+  );
 }
 
 /** "left rear inner tire at its limit"; for a sight, "entry step loose". */
 function foundWords(f: Finding): string {
   const near = plainNear(f);
-  const said =
-    near !== '' ? near : f.fact !== undefined && f.fact.value.is !== 'text' ? factWords(f.fact) : f.verdict;
+  const seen = f.fact !== undefined && f.fact.value.is !== 'text' ? factWords(f.fact) : f.verdict;
+  const said = f.outcome === 'cannot tell' ? 'not settled' : near !== '' ? near : seen;
   return `${subjectWords(f)} ${said}`;
 }
 
@@ -50,17 +63,17 @@ function titleOf(station: string, found: readonly Finding[]): string {
 }
 
 function ofOne(media: string, cues: readonly Cue[], u: Unpublished): readonly Chapter[] {
-  const heard = [...u.record.standing.values()]
+  const spokenHere = [...u.record.standing.values()]
     .map(spoken)
-    .filter((h) => h !== undefined && h.media === media)
-    .filter((h) => h !== undefined)
-    .toSorted((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
+    .filter((h) => h?.media === media)
+    .filter((h) => h !== undefined);
+  const heard: readonly Heard[] = [...spokenHere, ...announcements(cues)].toSorted(
+    (a, b) => a.at - b.at || a.weight - b.weight || (a.station < b.station ? -1 : 1),
+  );
   if (heard.length === 0) return [];
   const runs = stationRuns(heard);
   const end = cues.reduce((latest, c) => Math.max(latest, c.end), heard.at(-1)?.at ?? 0);
-  const starts = runs.map((r, i) =>
-    i === 0 ? 0 : (announced(cues, r.station, runs[i - 1]?.last ?? 0, r.first) ?? r.first),
-  );
+  const starts = runs.map((r, k) => (k === 0 ? 0 : r.first));
   const faults = u.findings.filter(isFault).toSorted(byWorst);
   return runs.map((r, i) => {
     const from = starts[i] ?? r.first;
@@ -81,7 +94,7 @@ function ofOne(media: string, cues: readonly Cue[], u: Unpublished): readonly Ch
 /** Chapters of every recording with a transcript, in the order in which the transcripts were kept. They follow one another without a gap. */
 export function chapters(u: Unpublished): readonly Chapter[] {
   const seen = new Map<string, readonly Cue[]>();
-  for (const t of u.record.transcripts) seen.set(t.media, t.cues);
+  for (const t of u.record.transcripts) seen.set(t.media, [...(seen.get(t.media) ?? []), ...t.cues]);
   for (const o of u.record.standing.values())
     if (o.source.from === 'speech' && !seen.has(o.source.media)) seen.set(o.source.media, []);
   return [...seen].flatMap(([media, cues]) => ofOne(media, cues, u));

@@ -5,12 +5,13 @@ import type { Finding } from '../judged/finding.ts';
 import type { Fact } from '../known/facts.ts';
 import type { Observation } from '../said/entry.ts';
 import type { Day } from '../units/day.ts';
+import { isSameDimension } from '../units/quantity.ts';
 import { type Basis, basisOf } from './basis.ts';
 import type { Claim, Unpublished } from './document.ts';
 import { isFault } from './fault.ts';
 import { type ListingLine, listingLines } from './listing-lines.ts';
 import { dayWithAge, lastDayOf } from './plain-day.ts';
-import { subjectTitle, subjectWords } from './plain-subject.ts';
+import { factWords, subjectTitle, subjectWords } from './plain-subject.ts';
 import { plainValue } from './plain-value.ts';
 
 /** The observations behind facts, each once. */
@@ -84,6 +85,23 @@ function faultsOn(facts: readonly Fact[], faults: readonly Finding[]): readonly 
   );
 }
 
+/** Each part once: by its place where there are one or two, otherwise with how many places. */
+function namedOnce(faults: readonly Finding[]): readonly string[] {
+  const places = new Map<string, Set<string>>();
+  for (const f of faults) places.set(f.part, (places.get(f.part) ?? new Set()).add(f.place ?? ''));
+  return [...places].flatMap(([part, at]) =>
+    at.size > 2
+      ? [`${subjectWords({ part })}, ${at.size} places`]
+      : [...at].map((place) => subjectWords(place === '' ? { part } : { part, place })),
+  );
+}
+
+/** A number in a unit that does not measure the aspect was misheard: it stays in the report and out of the listing. */
+function fits(f: Fact): boolean {
+  const unit = aspectOf(f.part, f.aspect)?.unit;
+  return f.value.is !== 'quantity' || unit === undefined || isSameDimension(f.value.unit, unit);
+}
+
 function claimOf(
   line: ListingLine,
   basis: Basis,
@@ -93,11 +111,11 @@ function claimOf(
 ): Claim {
   const evidence = evidenceOf(facts);
   const qualifying = faultsOn(facts, faults);
-  const names = [...new Set(qualifying.map(subjectWords))];
+  const names = namedOnce(qualifying);
   const but =
     names.length === 0
       ? ''
-      : ` See the fault${names.length === 1 ? '' : 's'} told above: ${names.join('; ')}.`;
+      : ` See the fault${qualifying.length === 1 ? '' : 's'} told above: ${names.join('; ')}.`;
   return {
     id: `${line.section}/${line.part}/${line.aspect}/${basis}`,
     text: sentence(line.lead, valuesOf(facts), basis, evidence, on) + but,
@@ -133,7 +151,7 @@ function conflictOf(line: ListingLine, fact: Fact): Claim {
 export function lineClaims(u: Unpublished): readonly Claim[] {
   const faults = u.findings.filter(isFault);
   return listingLines.flatMap((line) => {
-    const all = u.facts.all(line.part, line.aspect);
+    const all = u.facts.all(line.part, line.aspect).filter(fits);
     const groups = new Map<Basis, Fact[]>();
     for (const f of all) {
       const basis = basisOf(f);
@@ -146,6 +164,5 @@ export function lineClaims(u: Unpublished): readonly Claim[] {
   });
 }
 
-/** "Tire, left rear inner: week 11 of 2013" for a fact outside the table. */
-export const factLine = (fact: Fact): string =>
-  `${subjectTitle(fact)}: ${plainValue(fact.value, aspectOf(fact.part, fact.aspect))}`;
+/** "Tire, left rear inner: tread mid 2/32 in" for a fact outside the table. */
+export const factLine = (fact: Fact): string => `${subjectTitle(fact)}: ${factWords(fact)}`;

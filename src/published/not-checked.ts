@@ -63,15 +63,15 @@ function unsettled(u: Unpublished): readonly Claim[] {
     }));
 }
 
-/** Asked for and not to be had, with the reason given at the time. */
+/** Asked for and not to be had (a cause that somebody guessed at is no such thing), with the reason given at the time. */
 function unknowns(u: Unpublished): readonly Claim[] {
   return u.facts
     .every()
-    .filter((f) => f.standing === 'unknown' || f.value.is === 'unknown')
+    .filter((f) => (f.standing === 'unknown' || f.value.is === 'unknown') && f.aspect !== 'cause')
     .map((f) => ({
       ...blank,
       id: `not-checked/unknown/${f.part}/${f.aspect}/${f.place ?? ''}`,
-      text: `Unknown: ${subjectTitle(f)}, ${aspectName(f.part, f.aspect)}${f.value.is === 'unknown' ? ` (${f.value.why})` : ''}.`,
+      text: `Unknown: ${subjectTitle(f)}, ${aspectName(f.part, f.aspect)}${f.value.is === 'unknown' && f.value.why !== 'not known' ? ` (${f.value.why})` : ''}.`,
       evidence: f.evidence,
       facts: [f],
       findings: u.findings

@@ -25,7 +25,26 @@ export const lowered = (name: string): string =>
 
 /** "left rear inner tire": within a sentence. */
 export const subjectWords = ({ part, place }: Whose): string =>
-  place === undefined ? lowered(partName(part)) : `${placeName(place)} ${lowered(partName(part))}`;
+  place === undefined || partName(part).toLowerCase().startsWith(placeName(place))
+    ? lowered(partName(part))
+    : `${placeName(place)} ${lowered(partName(part))}`;
+
+/** Aspects whose states say it all: "leaking", not "leak leaking". */
+const ownWord = new Set([
+  'condition',
+  'crack',
+  'leak',
+  'damage',
+  'rust',
+  'stain',
+  'noise',
+  'smell',
+  'soft',
+  'wear',
+  'present',
+  'operates',
+]);
+const answers = new Set(['yes', 'no']);
 
 /** "tread mid 2/32 in", "works", "no crack": what a fact says of its part, without naming it. */
 export function factWords(fact: Pick<Fact, 'part' | 'aspect' | 'value'>): string {
@@ -33,6 +52,12 @@ export function factWords(fact: Pick<Fact, 'part' | 'aspect' | 'value'>): string
   const name = aspectName(fact.part, fact.aspect);
   const value = plainValue(fact.value, aspect);
   if (fact.aspect === 'operates' && fact.value.is === 'state') return value;
+  if (
+    fact.value.is === 'state' &&
+    !answers.has(fact.value.state) &&
+    (ownWord.has(fact.aspect) || name === value)
+  )
+    return value;
   if (fact.value.is === 'state' && aspect?.kind === 'yes-no') {
     if (fact.value.state === 'yes') return aspect.good === 'no' ? `${name} seen` : name;
     if (fact.value.state === 'no') return aspect.good === 'yes' ? `${name}: no` : `no ${name}`;

@@ -9,17 +9,34 @@ import { plainWeek } from './plain-week.ts';
 const decimalsFor = (plusOrMinus: number): number =>
   plusOrMinus <= 0 ? 3 : Math.min(4, Math.max(0, 1 - Math.floor(Math.log10(plusOrMinus))));
 
-/** "52,300", "12.4", "0.055": grouped by thousands; at most `decimals` digits after the point, no idle zeros. */
-export function plainNumber(
-  n: number,
-  decimals = Math.abs(n) >= 1000 ? 0 : Math.abs(n) >= 100 ? 1 : 3,
-): string {
+/** "52,300", "12.4", "0.055": grouped by thousands; at most `given` digits after the point, fewer for large numbers, no idle zeros. */
+export function plainNumber(n: number, given?: number, finestDigits = 3): string {
+  const usual = Math.abs(n) >= 1000 ? 0 : Math.abs(n) >= 100 ? 1 : 3;
+  const decimals = given ?? Math.min(usual, finestDigits);
   const text = Number(n.toFixed(decimals)).toFixed(decimals);
   const [whole = '0', rest = ''] = text.split('.');
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
   const trimmed = rest.replace(/0+$/, '');
   return (trimmed === '' ? grouped : `${grouped}.${trimmed}`).replace(/^-(0(\.0*)?)$/, '$1');
 }
+
+/** Digits after the point beyond which a number of that unit tells a reader nothing. */
+const finest: Readonly<Partial<Record<Unit, number>>> = {
+  a: 1,
+  mo: 1,
+  d: 0,
+  h: 1,
+  '[lb_av]': 0,
+  '[mi_i]': 1,
+  '[psi]': 1,
+  '%': 1,
+  '[degF]': 1,
+  W: 0,
+  '[HP]': 0,
+  '[gal_us]': 1,
+  'W.h': 0,
+  '[mi_i]/h': 1,
+};
 
 /** Puts the unit's symbol behind a number: "8/32 in", "19 %", "12.4 V". A bare "2 ± 0.5" keeps the space before "/32 in". */
 function withSymbol(number: string, unit: Unit): string {
@@ -32,8 +49,10 @@ function withSymbol(number: string, unit: Unit): string {
 export function plainQuantity(value: number, unit: Unit, plusOrMinus?: number, upTo?: number): string {
   if (upTo !== undefined && upTo !== value)
     return withSymbol(`${plainNumber(value)} to ${plainNumber(upTo)}`, unit);
-  if (plusOrMinus === undefined || plusOrMinus === 0) return withSymbol(plainNumber(value), unit);
-  const decimals = decimalsFor(plusOrMinus);
+  if (plusOrMinus === undefined || plusOrMinus === 0)
+    return withSymbol(plainNumber(value, undefined, finest[unit]), unit);
+  const decimals = Math.min(decimalsFor(plusOrMinus), finest[unit] ?? 4);
+  if (Number(plusOrMinus.toFixed(decimals)) === 0) return withSymbol(plainNumber(value, decimals), unit);
   return withSymbol(`${plainNumber(value, decimals)} ± ${plainNumber(plusOrMinus, decimals)}`, unit);
 }
 

@@ -12,11 +12,22 @@ import { evidenceOf, factLine } from './line-claims.ts';
 import { subjectWords } from './plain-subject.ts';
 import { type PraiseRow, praiseTable } from './praise-table.ts';
 
-/** What was said, as lower-case words: the claim's own words, else the whole sentence. */
-export const praiseWords = (o: Observation): string =>
-  (o.value.is === 'text' ? o.value.text : o.source.from === 'speech' ? o.source.words : '')
-    .toLowerCase()
-    .replaceAll('’', "'");
+const flat = (text: string): string => text.toLowerCase().replaceAll('’', "'").replace(/\s+/g, ' ').trim();
+
+/** What was said, as lower-case words: the clause it was said in, else the claim's own words. */
+const praiseWords = (o: Observation): string =>
+  flat(
+    o.source.from === 'speech' && o.source.words !== '' && o.source.words.length < 200
+      ? o.source.words
+      : o.value.is === 'text'
+        ? o.value.text
+        : '',
+  );
+
+/** The row of the table that the claim falls under: by the whole clause, the table's order deciding. */
+const rowOf = (o: Observation): PraiseRow | undefined =>
+  praiseTable.find((r) => r.says.test(praiseWords(o))) ??
+  praiseTable.find((r) => o.value.is === 'text' && r.says.test(flat(o.value.text)));
 
 const plainly = (f: Fact): boolean => ['measured', 'seen', 'label', 'figured'].includes(basisOf(f));
 
@@ -73,9 +84,16 @@ function rewordingOf(row: PraiseRow | undefined, parts: readonly string[], u: Un
 
 const head = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1).replace(/[.!\s]+$/, '');
 
+const unbackedWords = (row: PraiseRow | undefined): string =>
+  row === undefined
+    ? 'Nothing on record backs this.'
+    : row.evidence.startsWith('nothing')
+      ? 'No reading can back this.'
+      : `Nothing on record backs this; it would take ${row.evidence}.`;
+
 function judged(o: Observation, u: Unpublished): Claim {
   const words = praiseWords(o);
-  const row = praiseTable.find((r) => r.says.test(words));
+  const row = rowOf(o);
   const parts = partsOf(row, o);
   const { faults, bad } = against(parts, u);
   const base = { id: `praise/${o.id}`, section: 'praise', figures: [], evidence: [o] } as const;
@@ -108,7 +126,7 @@ function judged(o: Observation, u: Unpublished): Claim {
   if (row?.history && o.saidBy !== undefined) {
     return {
       ...base,
-      text: `As told by ${o.saidBy}: ${words.replace(/[.!\s]+$/, '')}. We have no paper for it.`,
+      text: `As told by ${o.saidBy}: ${(o.value.is === 'text' ? flat(o.value.text) : words).replace(/[.!\s]+$/, '')}. We have no paper for it.`,
       standing: 'backed',
       basis: 'told',
       facts: [],
@@ -124,7 +142,7 @@ function judged(o: Observation, u: Unpublished): Claim {
     facts: [],
     findings: [],
     published: false,
-    rewording: `Nothing on record backs this${row === undefined ? '' : `; it would take ${row.evidence}`}. ${rewordingOf(row, parts, u)}`,
+    rewording: `${unbackedWords(row)} ${rewordingOf(row, parts, u)}`,
   };
 }
 

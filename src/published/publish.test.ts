@@ -204,7 +204,7 @@ describe('a small unit', () => {
   test('the fault is told with its reading, its limit and whose limit it is', () => {
     const text = p.listing.claims.find((c) => c.section === 'disclosure')?.text;
     expect(text).toBe(
-      'Tire, left rear inner: The tread is worn to its limit. Read: tread mid 2 ± 0.5 /32 in, at its limit; it must be at least 2/32 in (law, used here as a benchmark: 49 CFR Part 393, 393.75(c)). ' +
+      'Tire, left rear inner: The tread is worn to its limit. Read: tread mid 2 ± 0.5 /32 in, at its limit. It must be at least 2/32 in (law, used here as a benchmark: 49 CFR Part 393, 393.75(c)). ' +
         'Not repaired as of 24 Nov 2026. Offered only as not fit to drive or use until this has been repaired.',
     );
   });
@@ -261,7 +261,7 @@ describe('a small unit', () => {
       (c) => c.section === 'praise',
     );
     expect(claim).toMatchObject({ standing: 'backed', published: true, basis: 'measured' });
-    expect(claim?.text).toMatch(/^Air conditioner run, front: 20 °F/);
+    expect(claim?.text).toMatch(/^Air conditioner run, front: drop 20 °F/);
     expect(claim?.text).not.toMatch(/ice/);
   });
   test('chapters follow one another, cover the recording and name what was found', () => {
