@@ -8,7 +8,6 @@ export const bayDoorsLatch = worksRule({
   why: 'A door that opens in traffic hits people.',
   part: 'compartment_doors',
   aspect: 'latches_ok',
-  also: ['operates'],
   look: 'Open, let the struts hold, shut, pull.',
   minutes: 4,
   weight: 'danger',

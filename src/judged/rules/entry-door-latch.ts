@@ -8,7 +8,6 @@ export const entryDoorLatch = worksRule({
   why: 'A door can open on the road.',
   part: 'entry_door',
   aspect: 'latch_ok',
-  also: ['operates'],
   look: 'Shut it with one finger, pull it, lock it.',
   minutes: 3,
   weight: 'danger',

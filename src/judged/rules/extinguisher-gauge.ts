@@ -8,7 +8,6 @@ export const extinguisherGauge = worksRule({
   why: 'It is for the first two minutes of a fire.',
   part: 'extinguisher',
   aspect: 'gauge_ok',
-  also: ['operates'],
   look: 'Gauge, pin, rating, place by the exit.',
   minutes: 1,
   weight: 'unlawful',
