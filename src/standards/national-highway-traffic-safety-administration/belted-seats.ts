@@ -7,7 +7,7 @@ const source: Source = {
   id: 'nhtsa-08-003469',
   title: 'Interpretation 08-003469drn-rev, belted seats and cargo capacity',
   publisher: 'National Highway Traffic Safety Administration',
-  edition: '2008',
+  edition: 'undated copy',
   standing: 'law',
   address: 'https://nhtsa.gov/es/interpretations/08-003469drn-rev',
   scope:

@@ -12,7 +12,7 @@ export const parkNoise: Citation = {
     address: 'https://campingfunzone.com/2023/07/28/national-parks-generator-noise-level/',
     scope: 'National park areas only, read in a secondary page. Campgrounds have rules of their own.',
   },
-  clause: '2.12(a)(1)(i)',
+  clause: '2.12(a)(1)',
   says: 'Not over 60 dB(A) at 50 ft.',
   read: day('2026-11-24'),
 };

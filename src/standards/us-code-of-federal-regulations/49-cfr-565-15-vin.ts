@@ -25,7 +25,7 @@ export const vinModelYear = cite(
   'Position 10 is a code for the model year; the codes come round again after 30 years.',
 );
 export const vinPositionSeven = cite(
-  '565.15(b), (d)(1)',
+  '565.15(d)(1), note to Table VII',
   'Position 7 tells the two rounds apart only for cars and for multipurpose vehicles and trucks up to 10,000 lb GVWR: a digit is 1980 to 2009, a letter 2010 to 2039.',
 );
 
@@ -98,5 +98,5 @@ export const vinPositionSevenUpTo: Limit = {
   id: 'vin-position-seven-up-to',
   what: 'gross vehicle weight rating up to which position 7 of the VIN settles the model year',
   unit: '[lb_av]',
-  values: [{ from: day('2009-04-30'), value: 10_000, citations: [vinPositionSeven] }],
+  values: [{ from: day('2015-10-01'), value: 10_000, citations: [vinPositionSeven] }],
 };

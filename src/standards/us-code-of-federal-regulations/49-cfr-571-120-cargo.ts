@@ -18,7 +18,7 @@ const cite = (clause: string, says: string): Citation => ({ source, clause, says
 /** From this day on labels state the occupant and cargo carrying capacity; labels before it had paid for water and people already. */
 export const cargoLabelSince = day('2008-06-02');
 export const cargoLabel = cite(
-  'S10.4',
+  'S10',
   'Occupant and cargo carrying capacity is GVWR less the weight of the unloaded vehicle with full propane; people, water and the tongue weight of what is towed come out of it.',
 );
 export const labelWaterWeight = limitOf(

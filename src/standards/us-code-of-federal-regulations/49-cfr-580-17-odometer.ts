@@ -13,10 +13,11 @@ const source: Source = {
   scope: 'Federal law on transfers. States may ask more. An exemption is not leave to misstate the mileage.',
 };
 const cite = (clause: string, says: string): Citation => ({ source, clause, says, read: day('2026-11-24') });
-const since = day('2021-01-01');
+/** The text that was read is that of June 2026. */
+const since = day('2026-06-01');
 
 export const odometerExemptions = cite(
-  '580.17(a)',
+  '580.17',
   'Exempt: over 16,000 lb GVWR; not self-propelled; model year 2010 or older after 10 years; model year 2011 or newer after 20 years, counted from 1 January of the model year.',
 );
 export const odometerExemptOver = limitOf(
@@ -25,7 +26,7 @@ export const odometerExemptOver = limitOf(
   '[lb_av]',
   since,
   16_000,
-  cite('580.17(a)(1)', 'Over 16,000 lb GVWR.'),
+  cite('580.17', 'Over 16,000 lb GVWR.'),
 );
 export const odometerYearsOlder = limitOf(
   'odometer-years-older',
@@ -33,7 +34,7 @@ export const odometerYearsOlder = limitOf(
   'a',
   since,
   10,
-  cite('580.17(a)(3)(i)', 'Ten years.'),
+  cite('580.17', 'Ten years.'),
 );
 export const odometerYearsNewer = limitOf(
   'odometer-years-newer',
@@ -41,7 +42,7 @@ export const odometerYearsNewer = limitOf(
   'a',
   since,
   20,
-  cite('580.17(a)(3)(ii)', 'Twenty years.'),
+  cite('580.17', 'Twenty years.'),
 );
 /** The last model year of the ten-year rule. */
 export const odometerLastOlderYear = 2010;
