@@ -4,14 +4,14 @@ import { asOf2015, read, section393p47 } from './title-49.ts';
 
 export const liningAirDrum = limitOf(
   'lining-air-drum',
-  'brake lining at the shoe center, air drum brake',
+  'brake lining, air drum brake',
   '[in_i]',
   asOf2015,
   0.25,
   read(
     section393p47,
-    '393.47(d)(2)',
-    'air drum brakes away from the steer axle have at least 1/4 inch of lining at the shoe center',
+    '393.47(d)',
+    'air drum brakes away from the steer axle have at least 1/4 inch of lining',
   ),
 );
 

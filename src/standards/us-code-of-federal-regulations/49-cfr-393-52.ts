@@ -11,7 +11,7 @@ export const stopHeavy = limitOf(
   read(
     section393p52,
     '393.52(d), class B2',
-    'a single vehicle over 10,000 lb stops from 20 mph in 35 feet, on a level, dry, hard road in a 12-foot lane',
+    'a single vehicle over 10,000 lb stops from 20 mph in 35 feet, on a level, dry road in a 12-foot lane',
   ),
 );
 

@@ -10,7 +10,7 @@ export const windshieldSpot = limitOf(
   0.75,
   read(
     section393p60,
-    '393.60(c)',
+    '393.60',
     'damage that a 3/4-inch disc covers is allowed if no other such spot is within 3 inches; one crack is allowed if no other crosses it',
   ),
 );

@@ -4,24 +4,24 @@ import { asOf2015, read, section393p75 } from './title-49.ts';
 
 export const treadSteer = limitOf(
   'tread-steer',
-  'tread depth in a major groove, steer axle',
+  'tread depth, steer axle',
   '[in_i]/32',
   asOf2015,
   4,
   read(
     section393p75,
     '393.75(b)',
-    'a tire on the front wheels of a bus, truck or truck tractor has at least 4/32 inch of tread in a major groove',
+    'a tire on the front wheels of a bus, truck or truck tractor has at least 4/32 inch of tread',
   ),
 );
 
 export const treadOther = limitOf(
   'tread-other',
-  'tread depth in a major groove, any other axle',
+  'tread depth, any other axle',
   '[in_i]/32',
   asOf2015,
   2,
-  read(section393p75, '393.75(c)', 'any other tire has at least 2/32 inch of tread in a major groove'),
+  read(section393p75, '393.75(c)', 'any other tire has at least 2/32 inch of tread'),
 );
 
 export const tireBodyCitation = read(

@@ -8,7 +8,7 @@ export const wheelCitation = read(
 );
 export const extinguisherCitation = read(
   section393p95,
-  '393.95(a)',
+  '393.95',
   'one extinguisher of 5 B:C or more, or two of 4 B:C or more, filled and in reach',
 );
 export const lampCitation = {

@@ -8,7 +8,7 @@ export const airLossReleased = limitOf(
   '[psi]/min',
   asOf2015,
   2,
-  read(section570p57, '570.57(a)', 'no more than 2 psi a minute with the brakes released, single vehicle'),
+  read(section570p57, '570.57', 'no more than 2 psi a minute with the brakes released, single vehicle'),
 );
 
 export const airLossApplied = limitOf(
@@ -17,7 +17,7 @@ export const airLossApplied = limitOf(
   '[psi]/min',
   asOf2015,
   3,
-  read(section570p57, '570.57(a)', 'no more than 3 psi a minute with the brakes applied, single vehicle'),
+  read(section570p57, '570.57', 'no more than 3 psi a minute with the brakes applied, single vehicle'),
 );
 
 export const governorCutIn = limitOf(
@@ -26,7 +26,7 @@ export const governorCutIn = limitOf(
   '[psi]',
   asOf2015,
   80,
-  read(section570p57, '570.57(a)', 'the governor cuts in at 80 psi or more'),
+  read(section570p57, '570.57', 'the governor cuts in at 80 psi or more'),
 );
 
 export const governorCutOut = limitOf(
@@ -35,7 +35,7 @@ export const governorCutOut = limitOf(
   '[psi]',
   asOf2015,
   135,
-  read(section570p57, '570.57(a)', 'the governor cuts out at 135 psi or less'),
+  read(section570p57, '570.57', 'the governor cuts out at 135 psi or less'),
 );
 
 export const airRecharge = limitOf(
@@ -44,10 +44,10 @@ export const airRecharge = limitOf(
   's',
   asOf2015,
   45,
-  read(section570p57, '570.57(a)', 'vehicles built from March 1975 on recharge within 45 seconds'),
+  read(section570p57, '570.57', 'vehicles built from March 1975 on recharge within 45 seconds'),
   read(
     section571p121,
-    'S5.1.1',
+    '571.121',
     'the compressor raises the pressure from 85 to 100 psi within a time set by its capacity',
   ),
 );
@@ -58,6 +58,6 @@ export const lowAirWarning = limitOf(
   '[psi]',
   asOf2015,
   60,
-  read(section570p57, '570.57(a)', 'the warning of a vehicle under standard 121 works at 60 psi or more'),
-  read(section571p121, 'S5.1.5', 'the warning works below 60 psi'),
+  read(section570p57, '570.57', 'the warning of a vehicle under standard 121 works at 60 psi or more'),
+  read(section571p121, '571.121', 'the warning works below 60 psi'),
 );
