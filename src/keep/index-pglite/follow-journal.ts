@@ -1,5 +1,5 @@
 // Why: keeps the index up with the journal, behind the back of whoever appends, and tells readers when it has got there.
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import type { Journal } from '../journal/journal.ts';
 import type { SoundLine } from '../journal/line.ts';
 import { KeepProblem } from '../problem.ts';
@@ -82,6 +82,7 @@ export class Follower {
   }
 
   async #fromFile(db: Kysely<Tables>): Promise<void> {
+    const upTo = this.#journal.reached.n;
     const of = this.#journal.count;
     let batch: SoundLine[] = [];
     let bytes = 0;
@@ -97,9 +98,10 @@ export class Follower {
       bytes += line.text.length;
       if (batch.length >= linesAtOnce || bytes >= bytesAtOnce) await flush();
     }
-    if (batch.length > 0) return flush();
-    if (this.#state.n < this.#journal.reached.n)
-      throw new KeepProblem('journal-damaged', { file: 'journal' });
+    if (batch.length > 0) await flush();
+    if (this.#state.n < upTo) throw new KeepProblem('journal-damaged', { file: 'journal' });
+    // Nothing does this by itself in PGlite, and without it the planner guesses.
+    await sql`analyze walkwright.entry`.execute(db);
   }
 
   async #takeIn(db: Kysely<Tables>, lines: readonly SoundLine[]): Promise<IndexState> {
