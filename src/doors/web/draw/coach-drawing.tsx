@@ -21,7 +21,7 @@ export function CoachDrawing({ drawing, chosen, onChoose }: Props) {
   const scale: Scale = { left: bounds.left, top: bounds.top, perFoot };
   // On a small drawing the words under it need more room than the feet they stand on.
   const height = Math.max((bounds.top - bounds.bottom) * perFoot, down(scale, 0) + 56);
-  const size = Math.max(15, Math.min(22, perFoot * 1.25));
+  const size = Math.max(14, Math.min(22, perFoot * 1.25));
   const key = (e: KeyboardEvent, id: string): void => {
     if (e.key !== 'Enter' && e.key !== ' ') return;
     e.preventDefault();

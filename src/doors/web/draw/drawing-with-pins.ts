@@ -10,11 +10,17 @@ import { byWorst } from '../../../published/fault.ts';
 export type { View };
 export const views: readonly View[] = ['road side', 'curb side'];
 
-/** One side of the unit, with a pin for every finding that is neither sound nor unseen. */
-export function drawingWithPins(facts: Facts, findings: readonly Finding[], view: View): Drawing {
+/** One side of the unit, with a pin for every finding that must be settled, and for those to watch when they are wanted. */
+export function drawingWithPins(
+  facts: Facts,
+  findings: readonly Finding[],
+  view: View,
+  withWatch: boolean,
+): Drawing {
   const sizes = sizesOf(facts);
   const long = sizes.length.feet;
-  const marked = findings.filter((f) => f.verdict !== 'sound' && f.verdict !== 'not seen').toSorted(byWorst);
+  const shown = withWatch ? ['stop', 'repair', 'watch'] : ['stop', 'repair'];
+  const marked = findings.filter((f) => shown.includes(f.verdict)).toSorted(byWorst);
   const pins = pinsOf(marked, view, long, sizes.height.feet, axlesOf(sizes));
   return {
     ...drawingOf(facts, [], view),

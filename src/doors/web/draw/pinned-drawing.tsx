@@ -1,6 +1,7 @@
 // Why: the drawing is the index to what was found: both sides, and choosing a pin chooses its line.
 import { useEffect, useMemo, useState } from 'react';
 import type { Finding } from '../../../judged/finding.ts';
+import { useNarrow } from '../margin/use-narrow.ts';
 import { useUnit } from '../unit/unit-context.ts';
 import { CoachDrawing } from './coach-drawing.tsx';
 import { drawingWithPins, type View, views } from './drawing-with-pins.ts';
@@ -14,9 +15,13 @@ interface Props {
 export function PinnedDrawing({ findings, chosen, onChoose }: Props) {
   const { packet } = useUnit();
   const [view, setView] = useState<View>('road side');
+  // A small drawing is crowded by what is only to be watched.
+  const narrow = useNarrow();
+  const [wanted, setWanted] = useState<boolean>();
+  const withWatch = chosen?.verdict === 'watch' || (wanted ?? !narrow);
   const drawings = useMemo(
-    () => views.map((v) => drawingWithPins(packet.facts, findings, v)),
-    [packet, findings],
+    () => views.map((v) => drawingWithPins(packet.facts, findings, v, withWatch)),
+    [packet, findings, withWatch],
   );
   const id = chosen?.id;
   useEffect(() => {
@@ -39,7 +44,11 @@ export function PinnedDrawing({ findings, chosen, onChoose }: Props) {
             </label>
           ))}
         </div>
-        <span>to scale, one square = 1 ft; dashed where it is only assumed</span>
+        <label className="row quiet">
+          <input type="checkbox" checked={withWatch} onChange={(e) => setWanted(e.target.checked)} />
+          <span>mark also what to watch</span>
+        </label>
+        <span className="note">to scale, one square = 1 ft; dashed where it is only assumed</span>
       </figcaption>
     </figure>
   );

@@ -31,7 +31,7 @@ export function ClaimEvidence({ claim: c }: { claim: Claim }) {
         <p>Nothing that was said, measured or read is behind it.</p>
       )}
       {c.facts.length > 0 && (
-        <dl className="told">
+        <dl className="told stacked">
           {c.facts.map((f) => (
             <div key={`${f.part}${f.aspect}${f.place}`} style={{ display: 'contents' }}>
               <dt>

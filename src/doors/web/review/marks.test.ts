@@ -35,6 +35,16 @@ describe('markCues', () => {
       'eleven',
     ]);
   });
+  test('finds words that begin before the cue they are timed to', () => {
+    expect(textOf(markCues(cues, [heard('a', 4.2, 5, 'inner oof eleven thirteen')]), 'a')).toEqual([
+      'inner, oof,',
+      'eleven thirteen',
+    ]);
+  });
+  test('takes the second of two where the second is meant', () => {
+    const twice = [...cues, { start: 8, end: 12, text: 'No cracks here.' }];
+    expect(textOf(markCues(twice, [heard('a', 8, 12, 'no cracks')]), 'a')).toEqual(['', '', 'No cracks']);
+  });
   test('lets marks overlap', () => {
     const [, second] = markCues(cues, [
       heard('a', 4, 8, 'eleven thirteen'),

@@ -20,9 +20,13 @@ function findWords(text: string, words: string, after: number): readonly [number
   const wanted = plain(words).trim().split(/ +/).filter(Boolean);
   if (wanted.length === 0) return undefined;
   const pattern = new RegExp(`\\b${wanted.join('[^a-z0-9]+')}\\b`, 'g');
-  pattern.lastIndex = after;
-  const found = pattern.exec(plain(text));
-  return found ? [found.index, found.index + found[0].length] : undefined;
+  // The words may begin before the cue they are timed to; what ends before it is an earlier time they were said.
+  pattern.lastIndex = Math.max(0, after - words.length - 20);
+  const where = plain(text);
+  for (let found = pattern.exec(where); found; found = pattern.exec(where)) {
+    if (found.index + found[0].length > after) return [found.index, found.index + found[0].length];
+  }
+  return undefined;
 }
 
 /**

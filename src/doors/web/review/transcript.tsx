@@ -1,5 +1,6 @@
 // Why: all the words as they were spoken, by station, with what was heard in them underlined.
 import { useEffect, useMemo, useRef } from 'react';
+import { stationOf } from '../../../catalogue/index.ts';
 import { factWords, subjectTitle } from '../../../published/plain-subject.ts';
 import type { EntryOf } from '../../../said/entry.ts';
 import { minutes as clock } from '../../words/minutes.ts';
@@ -73,7 +74,7 @@ function OneTranscript({ transcript, all, chosen, onShow }: Props & { transcript
     if (!cue) return undefined;
     const chapter = packet.chapters.findLast((c) => c.start <= cue.start + 0.01);
     const earlier = before && packet.chapters.findLast((c) => c.start <= before.start + 0.01);
-    return chapter && chapter !== earlier ? chapter.title : undefined;
+    return chapter && chapter !== earlier ? (stationOf(chapter.station)?.name ?? chapter.title) : undefined;
   };
   return (
     <div ref={ref}>

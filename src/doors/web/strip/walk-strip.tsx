@@ -93,16 +93,18 @@ export function WalkStrip({ go }: { go: (second: number) => void }) {
             {stationOf(here.station)?.name ?? here.title}
           </text>
         )}
-        {marks.map((m, i) => (
-          <path
-            // biome-ignore lint/suspicious/noArrayIndexKey: several may stand at one second, and none moves
-            key={i}
-            className={verdictClass(m.verdict)}
-            d={`M${x(m.second)} 19v16`}
-            stroke="currentColor"
-            strokeWidth={m.verdict === 'stop' ? 4 : 3}
-          />
-        ))}
+        {marks
+          .filter((m) => !narrow || m.verdict !== 'watch')
+          .map((m, i) => (
+            <path
+              // biome-ignore lint/suspicious/noArrayIndexKey: several may stand at one second, and none moves
+              key={i}
+              className={verdictClass(m.verdict)}
+              d={`M${x(m.second)} 19v16`}
+              stroke="currentColor"
+              strokeWidth={(m.verdict === 'stop' ? 4 : 3) - (narrow ? 1 : 0)}
+            />
+          ))}
         <path d={`M${x(second)} 17v20`} stroke="var(--blue)" strokeWidth="2" />
         <text className="now" x={Math.min(Math.max(x(second), 18), width - 18)} y="45" textAnchor="middle">
           {clock(second)}

@@ -21,6 +21,7 @@ const kindOf = (text: string | undefined): VehicleKind | undefined => vehicleKin
 export function UnitRow({ row }: { row: YardRow }) {
   const { dealership } = useAbout();
   const kind = kindOf(row.vehicle);
+  const blockers = [...new Set(row.blockedBy)];
   const share = row.expected > 0 ? row.seen / row.expected : 0;
   const setAway = (putAway: boolean) =>
     put([newEntry<'unit'>(dealership, row.unit, { kind: 'unit', putAway })]);
@@ -42,10 +43,10 @@ export function UnitRow({ row }: { row: YardRow }) {
             {row.invented && ' (invented unit)'}
           </div>
           <div className="small">
-            {row.blockedBy.length > 0 ? (
+            {blockers.length > 0 ? (
               <span className="stop">
-                <strong>Stopped by</strong> {row.blockedBy.slice(0, 3).join('; ')}
-                {row.blockedBy.length > 3 && ` and ${row.blockedBy.length - 3} more`}
+                <strong>Stopped by</strong> {blockers.slice(0, 3).join('; ')}
+                {blockers.length > 3 && ` and ${blockers.length - 3} more`}
               </span>
             ) : (
               'Nothing stops it.'
