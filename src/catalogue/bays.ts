@@ -23,6 +23,7 @@ export const baysParts: readonly Part[] = [
       'compartment',
       'garage',
       'bay floor',
+      'carpet',
     ],
     heardAs: ['base mint', 'pass thru'],
     aspects: [
@@ -296,7 +297,7 @@ export const baysParts: readonly Part[] = [
     id: 'generator',
     name: 'Generator',
     station: 'bays',
-    say: ['genset', 'gen', 'generator', 'gen set', 'generators', 'jenny'],
+    say: ['genset', 'gen', 'generator', 'gen set', 'generators', 'jenny', 'oil'],
     heardAs: ['gin set', 'jen set', 'jenny', 'gent'],
     aspects: [
       {
@@ -360,6 +361,7 @@ export const baysParts: readonly Part[] = [
       'generator tray',
       'generator slide tray',
       'generator door',
+      'slide tray',
     ],
     heardAs: ['jen slide'],
     aspects: [
@@ -511,6 +513,8 @@ export const baysParts: readonly Part[] = [
       'gas bottle',
       'gas bottles',
       'gas tank',
+      'tank',
+      'tanks',
     ],
     heardAs: ['elle pee', 'l p tank', 'pro pain'],
     aspects: [

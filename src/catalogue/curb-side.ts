@@ -415,6 +415,8 @@ export const curbSideParts: readonly Part[] = [
       'slide seal',
       'slide out seals',
       'slide wipers',
+      'seals',
+      'seal',
     ],
     heardAs: ['bulb seel', 'viper seal'],
     aspects: [

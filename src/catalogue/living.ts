@@ -462,7 +462,7 @@ export const livingParts: readonly Part[] = [
     id: 'smoke_alarm',
     name: 'Smoke alarm',
     station: 'living',
-    say: ['smoke detector', 'smoke alarms', 'smoke detectors', 'smoke alarm'],
+    say: ['smoke detector', 'smoke alarms', 'smoke detectors', 'smoke alarm', 'detector', 'alarm', 'smoke'],
     heardAs: ['smoke defector'],
     aspects: [
       { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated', 'expires', 'replace by', 'replace'] },
@@ -483,6 +483,8 @@ export const livingParts: readonly Part[] = [
       'carbon monoxide alarm',
       'co alarm',
       'co',
+      'detector',
+      'alarm',
     ],
     heardAs: ['seal detector', 'car bond monoxide'],
     aspects: [
@@ -509,6 +511,8 @@ export const livingParts: readonly Part[] = [
       'lp leak detector',
       'propane leak detector',
       'gas leak detector',
+      'detector',
+      'alarm',
     ],
     heardAs: ['pro pain detector'],
     aspects: [

@@ -21,7 +21,7 @@ export const papersParts: readonly Part[] = [
   },
   {
     id: 'cert_label',
-    name: 'Certification label',
+    name: 'Vehicle certification label',
     station: 'papers',
     say: [
       'federal sticker',
@@ -85,7 +85,15 @@ export const papersParts: readonly Part[] = [
     id: 'chassis_label',
     name: "Chassis maker's label",
     station: 'papers',
-    say: ['incomplete vehicle label', 'chassis tag'],
+    say: [
+      'incomplete vehicle label',
+      'chassis tag',
+      'chassis maker',
+      'chassis make',
+      'chassis is a',
+      'chassis by',
+      'chassis year',
+    ],
     heardAs: ['chassy tag', 'chases label'],
     aspects: [
       { id: 'chassis_year', name: 'chassis year', kind: 'year' },

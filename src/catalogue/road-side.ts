@@ -24,6 +24,7 @@ export const roadSideParts: readonly Part[] = [
       'amp cord',
       'extension cord',
       'plug blades',
+      'reel',
     ],
     heardAs: ['sure cord', 'short cord', 'shower cord', 'fiddy amp'],
     aspects: [

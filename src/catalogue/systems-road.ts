@@ -88,6 +88,11 @@ export const systemsRoadParts: readonly Part[] = [
       'rear ac',
       'air conditioner front',
       'air conditioner rear',
+      'ac',
+      'air conditioner',
+      'air conditioners',
+      'ac unit',
+      'ac units',
     ],
     heardAs: ['a sea'],
     aspects: [

@@ -29,6 +29,10 @@ export const wheelsParts: readonly Part[] = [
       'tyres',
       'outers',
       'inners',
+      'sidewall',
+      'sidewalls',
+      'load range',
+      'tread depth',
     ],
     heardAs: ['tired', 'tier'],
     aspects: [
@@ -165,7 +169,7 @@ export const wheelsParts: readonly Part[] = [
   },
   {
     id: 'valve_stems',
-    name: 'Valve stems and extenders',
+    name: 'Tire valve stems and extenders',
     station: 'wheels',
     say: [
       'stems',

@@ -295,7 +295,7 @@ export const wholeParts: readonly Part[] = [
     id: 'shore_power',
     name: 'Shore power',
     station: 'systems-road',
-    say: ['shore power', 'leg one', 'leg two', 'pedestal', 'shore', 'line voltage', 'pole'],
+    say: ['shore power', 'leg one', 'leg two', 'pedestal', 'shore', 'line voltage', 'pole', 'polarity'],
     heardAs: [],
     aspects: [
       {

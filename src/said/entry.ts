@@ -5,11 +5,19 @@ import { vehicleKinds } from '../catalogue/vehicle-kind.ts';
 import { type Unit, unitCodes } from '../units/unit.ts';
 
 /** UUID version 7 (RFC 9562), made where the thing was observed, so that sending it again is harmless. */
-const id = z.string().regex(/^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/, 'must be a UUID version 7');
+const id = z
+  .string()
+  .regex(/^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/, 'must be a UUID version 7');
 const instant = z.iso.datetime({ offset: true });
-const word = z.string().regex(/^[a-z0-9][a-z0-9_.-]*$/, 'must be a plain lower-case id').max(80);
+const word = z
+  .string()
+  .regex(/^[a-z0-9][a-z0-9_.-]*$/, 'must be a plain lower-case id')
+  .max(80);
 /** Some aspects of the catalogue carry the letter of a unit or of a current: outlet_F, load_A. */
-const aspectWord = z.string().regex(/^[a-z0-9][A-Za-z0-9_.-]*$/, 'must be a plain id').max(80);
+const aspectWord = z
+  .string()
+  .regex(/^[a-z0-9][A-Za-z0-9_.-]*$/, 'must be a plain id')
+  .max(80);
 const line = z.string().min(1).max(400);
 const text = z.string().max(20_000);
 const unitCode = z.enum(unitCodes as [Unit, ...Unit[]]);
@@ -25,8 +33,15 @@ const value = z.discriminatedUnion('is', [
     upTo: z.number().optional(),
   }),
   z.strictObject({ is: z.literal('text'), text: z.string().min(1).max(2000) }),
-  z.strictObject({ is: z.literal('count'), count: z.number().int().min(0), of: z.number().int().min(0).optional() }),
-  z.strictObject({ is: z.literal('state'), state: z.string().refine(isState, 'is not a word of the list of states') }),
+  z.strictObject({
+    is: z.literal('count'),
+    count: z.number().int().min(0),
+    of: z.number().int().min(0).optional(),
+  }),
+  z.strictObject({
+    is: z.literal('state'),
+    state: z.string().refine(isState, 'is not a word of the list of states'),
+  }),
   z.strictObject({ is: z.literal('unknown'), why: line }),
 ]);
 /** What was said of an aspect. Units are UCUM codes; plus-or-minus is a half width in the same unit. */
@@ -59,7 +74,16 @@ const envelope = {
   device: line,
 };
 
-export const senses = ['quantity', 'identity', 'condition', 'defect', 'operates', 'absent', 'unknown', 'claim'] as const;
+export const senses = [
+  'quantity',
+  'identity',
+  'condition',
+  'defect',
+  'operates',
+  'absent',
+  'unknown',
+  'claim',
+] as const;
 
 const observation = z.strictObject({
   ...envelope,
@@ -113,7 +137,18 @@ const unit = z.strictObject({
 
 const walk = z.strictObject({ ...envelope, kind: z.literal('walk'), walk: id, title: line, began: instant });
 
-export const mediaRoles = ['recording', 'transcript', 'photo', 'drive', 'motion', 'readings', 'comparables', 'shop', 'paper', 'other'] as const;
+export const mediaRoles = [
+  'recording',
+  'transcript',
+  'photo',
+  'drive',
+  'motion',
+  'readings',
+  'comparables',
+  'shop',
+  'paper',
+  'other',
+] as const;
 const media = z.strictObject({
   ...envelope,
   kind: z.literal('media'),
@@ -132,7 +167,13 @@ const media = z.strictObject({
 
 const cue = z.strictObject({ start: seconds, end: seconds, text });
 /** The words of a recording as they came, kept whole: also what nothing was made of. */
-const transcript = z.strictObject({ ...envelope, kind: z.literal('transcript'), walk: id, media: id, cues: z.array(cue).max(50_000) });
+const transcript = z.strictObject({
+  ...envelope,
+  kind: z.literal('transcript'),
+  walk: id,
+  media: id,
+  cues: z.array(cue).max(50_000),
+});
 
 /** Something in a file that could not be read, kept with its raw words so that nothing said is lost. */
 const puzzle = z.strictObject({
@@ -164,7 +205,12 @@ const comparable = z.strictObject({
 });
 /** One unit offered or sold elsewhere, as the dealership's own list has it. */
 export type Comparable = z.infer<typeof comparable>;
-const comparables = z.strictObject({ ...envelope, kind: z.literal('comparables'), media: id.optional(), rows: z.array(comparable).max(20_000) });
+const comparables = z.strictObject({
+  ...envelope,
+  kind: z.literal('comparables'),
+  media: id.optional(),
+  rows: z.array(comparable).max(20_000),
+});
 
 const shop = z.strictObject({
   ...envelope,
@@ -187,7 +233,16 @@ const publication = z.strictObject({
 });
 
 export const entrySchema = z.discriminatedUnion('kind', [
-  observation, ruling, unit, walk, media, transcript, puzzle, comparables, shop, publication,
+  observation,
+  ruling,
+  unit,
+  walk,
+  media,
+  transcript,
+  puzzle,
+  comparables,
+  shop,
+  publication,
 ]);
 
 /** One line of the log. Never changed, never removed; a correction is another entry. */
@@ -205,7 +260,9 @@ export interface EntryFault {
 }
 
 /** Reads an entry from outside: the entry, or every fault in it. */
-export function readEntry(raw: unknown): { readonly entry: Entry } | { readonly faults: readonly EntryFault[] } {
+export function readEntry(
+  raw: unknown,
+): { readonly entry: Entry } | { readonly faults: readonly EntryFault[] } {
   const result = entrySchema.safeParse(raw);
   if (result.success) return { entry: result.data };
   return { faults: result.error.issues.map((i) => ({ path: i.path.join('.'), message: i.message })) };

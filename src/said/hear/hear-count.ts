@@ -1,7 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import { defectPhrases } from './lexicon.ts';
-import type { Mention } from './marks.ts';
+import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Clause, Talk } from './talk.ts';
 
@@ -11,6 +11,8 @@ export interface Counted {
   readonly aspect: string;
   readonly count: number;
   readonly of?: number;
+  /** The words leave no other reading. */
+  readonly sure?: true;
 }
 
 /** Things counted under a part: what follows the number, the parts it may be of, and the aspect. */
@@ -79,7 +81,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
       words[span.from - 1]?.norm === 'straight') &&
     value <= 12
   )
-    return { part: 'engine', aspect: 'cylinders', count: value };
+    return { part: 'engine', aspect: 'cylinders', count: value, sure: true };
   const both = words[span.from]?.norm === 'both';
   const next = words[span.bare]?.norm ?? '';
   const joined = words[span.bare - 1]?.stop === 0;
@@ -87,7 +89,8 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   const parts = talk.partsFor(span.from, span.bare, clause);
   if (noun) {
     const part = parts.find((p) => noun.parts.includes(p)) ?? (noun.alone ? noun.parts[0] : undefined);
-    if (part && !(next === 'point' && value < 3)) return { part, aspect: noun.aspect, count: value };
+    if (part && !(next === 'point' && value < 3))
+      return { part, aspect: noun.aspect, count: value, sure: true };
   }
   const found = joined ? partAfter(clause, talk, span) : undefined;
   const of = span.of;
@@ -107,7 +110,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     value > 1
   ) {
     const part = parts[0];
-    return part && !uncounted.has(part) ? { part, aspect: 'count', count: value } : undefined;
+    return part && !uncounted.has(part) ? { part, aspect: 'count', count: value, sure: true } : undefined;
   }
   // "two will not lock", "two dead", "a dozen little spots"
   for (let k = span.bare; k < Math.min(clause.to, span.bare + 3) && joined; k++) {
@@ -123,8 +126,18 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
           /^(?:will|won't|do|don't|does|doesn't|are|can't)$/.test(words[k]?.norm ?? '') &&
           (/^(?:won't|don't|can't|doesn't)$/.test(words[k]?.norm ?? '') || words[k + 1]?.norm === 'not')))
     ) {
-      return { part, aspect: 'failed_count', count: value };
+      return { part, aspect: 'failed_count', count: value, sure: true };
     }
+  }
+  // "three slides ... two on the passenger side"
+  if (
+    next === 'on' &&
+    joined &&
+    value > 1 &&
+    clause.places.some((p) => p.from - span.bare <= 2 && p.from > span.bare)
+  ) {
+    const part = parts[0];
+    if (part && !uncounted.has(part)) return { part, aspect: 'count', count: value, sure: true };
   }
   const before = clause.mentions.filter((m) => m.to <= span.from).at(-1);
   const alone = span.bare === clause.to || words[span.bare - 1]?.stop !== 0 || next === 'total';

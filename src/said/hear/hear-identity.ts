@@ -149,6 +149,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       ) {
         seen.add(`${word.part}/${word.aspect}/${word.text}`);
         put(word.part, word.aspect, word.text, i, hit.length, inClause ? 0.82 : 0.65);
+        taken.fill(1, i, i + hit.length);
         i += hit.length - 1;
         continue;
       }
@@ -321,6 +322,7 @@ function plates(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
     if (!isVin && !isStock) continue;
     let best: { text: string; from: number; to: number } | undefined;
     for (let k = i + 1; k < Math.min(words.length, i + 9); k++) {
+      if (words[k - 1]?.norm === 'last' || (words[k]?.stop === 1 && words[k - 2]?.norm === 'last')) continue;
       let text = '';
       let at = k;
       while (at < words.length && (at === k || words[at - 1]?.stop !== 2 || text.length < 4)) {

@@ -1,9 +1,10 @@
 // Why: turns every number of a clause into the reading, count, date or name it is.
 
-import { counted } from './hear-count.ts';
+import type { Unit } from '../../units/unit.ts';
+import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
-import { readTire } from './hear-tire.ts';
-import { kinOf } from './kin.ts';
+import { readTire, weekAt } from './hear-tire.ts';
+import { isAsideNumber } from './number-aside.ts';
 import { digitString } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Clause, Draft, Talk } from './talk.ts';
@@ -62,16 +63,42 @@ function dateText(span: NumberSpan): string | undefined {
   return text && /^\d{4}$/.test(text) ? text : undefined;
 }
 
+/** The last reading of the talk: a bare number after it may be another of the same kind. */
+interface Before {
+  readonly part: string;
+  readonly aspect: string;
+  readonly unit: Unit;
+  readonly value: number;
+  readonly at: number;
+}
+const lastOf = new WeakMap<Talk, Before>();
+
+/** "Front pads eight millimeters, rear five": the bare number is another reading like the one before. */
+function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | undefined {
+  const last = lastOf.get(talk);
+  const value = span.readings[0]?.value;
+  if (!last || span.unit || value === undefined || span.from - last.at > 14 || span.items.length > 2)
+    return undefined;
+  const led =
+    clause.places.some((p) => p.to === span.from) ||
+    /^(?:other|others|one|second|and|then|next)$/.test(talk.marks.words[span.from - 1]?.norm ?? '');
+  if (
+    !led ||
+    clause.mentions.some((m) => !m.aside && !m.parts.includes(last.part) && m.to <= span.from && !m.weak)
+  )
+    return undefined;
+  const fit = span.readings.find((r) => r.value >= last.value * 0.3 && r.value <= last.value * 3);
+  return fit ? { ...last, value: fit.value } : undefined;
+}
+
 /** Reads the numbers of a clause. */
 export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft[] {
   const out: Draft[] = [];
   const words = talk.marks.words;
   for (const span of clause.numbers) {
-    if (done[span.from] || talk.scopes.elsewhere[span.from] || span.money) continue;
+    if (done[span.from] || talk.scopes.elsewhere[span.from] || isAsideNumber(talk, clause, span)) continue;
     const at = span.from;
     const doubt = talk.doubtAt(at);
-    const hedged = span.approx || doubt.hedged;
-    const said = doubt.saidBy === undefined ? {} : { saidBy: doubt.saidBy };
     const put = (
       part: string,
       aspect: string,
@@ -80,16 +107,19 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       weight: number,
       from = at,
     ): void => {
+      const key = canonical[`${part}/${aspect}`]?.split('/') ?? [part, aspect];
       const place = talk.placeOf(part, from, clause);
+      if (value.is === 'quantity')
+        lastOf.set(talk, { part, aspect, unit: value.unit, value: value.value, at: span.to });
       out.push({
-        part,
+        part: key[0] ?? part,
         ...(place === undefined ? {} : { place }),
-        aspect,
+        aspect: key[1] ?? aspect,
         value,
         sense,
         polarity: 'neutral',
-        hedged,
-        ...said,
+        hedged: span.approx || doubt.hedged,
+        ...(doubt.saidBy === undefined ? {} : { saidBy: doubt.saidBy }),
         ...quote(clause, span),
         at: from,
         weight,
@@ -97,29 +127,18 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     };
     const parts = talk.partsFor(span.from, span.bare, clause);
     const before = words.slice(Math.max(clause.from, span.from - 4), span.from).map((w) => w.norm);
-    const count = counted(talk, clause, span);
     const tire =
       parts.slice(0, 2).find((p) => p === 'tire' || p === 'spare_tire') ??
       (clause.places.some((p) => p.side && p.depth) && parts.includes('tire') ? 'tire' : undefined);
-    if (count && (count.aspect !== 'count' || !tire || count.part !== 'tire' || count.count > 3)) {
-      put(
-        count.part,
-        count.aspect,
-        { is: 'count', count: count.count, ...(count.of === undefined ? {} : { of: count.of }) },
-        'quantity',
-        0.75,
-      );
+    const count = counted(talk, clause, span);
+    if (count?.sure || (count && tire && count.part === 'tire' && before.includes('all'))) {
+      put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
       continue;
     }
     if (tire) {
-      const wants = before.some((w) => dated.test(w) || w === 'code' || w === 'dot')
-        ? 'date'
-        : before.includes('tread') || before.includes('depth')
-          ? 'tread'
-          : before.includes('pressure') || before.includes('air')
-            ? 'pressure'
-            : undefined;
-      const readings = readTire(span, wants);
+      const wants = wantsOf(before);
+      const week = weekAt(words, span);
+      const readings = week ? [week] : readTire(span, wants);
       for (const r of readings) {
         const unit = r.aspect === 'tread_mid' ? '[in_i]/32' : '[psi]';
         if (typeof r.value === 'string')
@@ -134,31 +153,37 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
             r.from,
           );
       }
+      if (week) done.fill(1, week.from, week.to);
       if (readings.length > 0) continue;
     }
     const isDated =
       before.some((w) => dated.test(w)) || (before.includes('replace') && before.includes('by'));
-    const text = isDated ? dateText(span) : undefined;
-    if (text) {
-      const part = parts.find((p) => alarms.has(p)) ?? parts[0];
-      if (part) {
-        put(part, 'date', { is: 'text', text }, 'identity', 0.8);
-        continue;
-      }
+    const text = isDated && !span.unit ? dateText(span) : undefined;
+    const datedPart = text ? (parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0]) : undefined;
+    if (text && datedPart) {
+      put(datedPart, 'date', { is: 'text', text }, 'identity', 0.8);
+      continue;
     }
-    const found = pair(talk, clause, span);
+    if (words[span.from]?.norm === 'one' && span.items.length === 1 && !span.unit && !count) continue;
+    const found = pair(talk, clause, span, lastOf.get(talk));
+    const like = found && found.score > 3.4 ? undefined : likeBefore(talk, clause, span);
+    if (like) {
+      put(like.part, like.aspect, { is: 'quantity', value: like.value, unit: like.unit }, 'quantity', 0.65);
+      continue;
+    }
     if (
       !found ||
       (found.unit === 'a' &&
-        !/^(?:years? old|year old)/.test(
+        !/old/.test(
           words
-            .slice(span.bare, span.bare + 2)
+            .slice(span.bare, span.to + 1)
             .map((w) => w.norm)
             .join(' '),
-        ) &&
-        found.aspect === 'age')
-    )
+        ))
+    ) {
+      if (count) put(count.part, count.aspect, countValue(count), 'quantity', 0.65);
       continue;
+    }
     const weight = Math.min(0.95, 0.35 + found.score * 0.08 + (span.unit ? 0.1 : 0));
     put(
       found.part,
@@ -182,8 +207,31 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
         weight - 0.05,
       );
   }
-  void kinOf;
   return out;
 }
+
+/** Readings that stand on two parts in the catalogue, and the one the record keeps. */
+const canonical: Readonly<Record<string, string>> = {
+  'coach/gvwr': 'cert_label/gvwr',
+  'coach/gcwr': 'chassis_label/gcwr',
+  'chassis_label/wheelbase': 'coach/wheelbase',
+  'generator/generator_hours': 'generator/hours',
+  'hour_meters/generator_hours': 'generator/hours',
+};
+
+const countValue = (c: Counted): Draft['value'] => ({
+  is: 'count',
+  count: c.count,
+  ...(c.of === undefined ? {} : { of: c.of }),
+});
+
+const wantsOf = (before: readonly string[]): 'date' | 'tread' | 'pressure' | undefined =>
+  before.some((w) => dated.test(w) || w === 'code' || w === 'dot')
+    ? 'date'
+    : before.includes('tread') || before.includes('depth')
+      ? 'tread'
+      : before.includes('pressure') || before.includes('air')
+        ? 'pressure'
+        : undefined;
 
 const round = (n: number): number => Math.round(n * 1e6) / 1e6;

@@ -4,6 +4,7 @@ import { partOf } from '../../catalogue/index.ts';
 import type { Aspect } from '../../catalogue/part.ts';
 import { convert, isSameDimension } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
+import { isImplied } from './implied.ts';
 import { kinOf } from './kin.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
@@ -78,6 +79,8 @@ function fits(
       options.push({ value: r.value, unit: a.unit });
       // "five five" is kilowatts, "fifty-five hundred" is watts
       if (a.unit === 'kW') options.push({ value: r.value, unit: 'W' });
+      if (a.unit === '[Btu]/h' && r.value >= 5 && r.value <= 80)
+        options.push({ value: r.value * 1000, unit: a.unit });
       if (a.unit === 'g/mL') options.push({ value: r.value / 1000, unit: a.unit });
       if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
     }
@@ -108,7 +111,12 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
 }
 
 /** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
-export function pair(talk: Talk, clause: Clause, span: NumberSpan): Pairing | undefined {
+export function pair(
+  talk: Talk,
+  clause: Clause,
+  span: NumberSpan,
+  last?: { readonly part: string; readonly aspect: string; readonly at: number },
+): Pairing | undefined {
   const parts = talk.partsFor(span.from, span.bare, clause);
   const own = new Set(clause.mentions.filter((m) => !m.aside).flatMap((m) => m.parts));
   const said = span.unit;
@@ -117,11 +125,13 @@ export function pair(talk: Talk, clause: Clause, span: NumberSpan): Pairing | un
     const value = fits(span.readings, a, said);
     if (!value) return;
     const words = named(talk, clause, span, part, a);
-    if (!said && words === 0 && !(a.within && base >= 2.2 && !isGeneral)) return;
+    const again = last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
+    if (!said && words === 0 && !(a.within && base >= 1.6 && !isGeneral && isImplied(part, a.id))) return;
     if (!said && !a.within && words < 1.5) return;
     const score =
       base +
       words +
+      again +
       (said ? 2 : 0) +
       (isGeneral ? -1.6 : 0) +
       (a.unit !== undefined && said && a.unit === value.unit ? 0.2 : 0);

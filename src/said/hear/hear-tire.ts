@@ -1,7 +1,10 @@
 // Why: a tire is called as a row: place, date code, tread, pressure; often without a single unit.
-import type { NumberItem } from './number-item.ts';
+
+import { itemAt, type NumberItem } from './number-item.ts';
 import { digitString, readingsOf } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
+import { ordinals } from './number-words.ts';
+import type { Word } from './word.ts';
 
 /** One reading of the row. */
 export interface TireReading {
@@ -108,4 +111,47 @@ export function readTire(span: NumberSpan, wants: 'date' | 'tread' | 'pressure' 
       out.push({ aspect: 'tread_mid', value: tread, from, to: span.to });
   }
   return out;
+}
+
+/** "thirty-first week of 2022", "week twenty-three of nineteen", "thirty-one of twenty-two" as a date code. */
+export function weekAt(words: readonly Word[], span: NumberSpan): TireReading | undefined {
+  const head = span.items[0];
+  if (!head) return undefined;
+  let at = head.to;
+  let week = head.value;
+  const ordinal = ordinals[words[at]?.norm ?? ''];
+  if (ordinal !== undefined && ordinal < 10 && words[at - 1]?.stop === 0) {
+    week += ordinal;
+    at++;
+  }
+  const before = words[span.from - 1]?.norm;
+  let named = before === 'week';
+  if (words[at]?.norm === 'week') {
+    named = true;
+    at++;
+  }
+  if (words[at]?.norm !== 'of' || words[at - 1]?.stop !== 0) return undefined;
+  const year = itemAt(words, at + 1);
+  const more = year ? itemAt(words, year.to) : undefined;
+  if (!year) return undefined;
+  const whole =
+    year.value === 20 && more?.kind === 'small' && words[year.to - 1]?.stop === 0
+      ? 2000 + more.value
+      : year.value;
+  const short = whole >= 2000 && whole < 2040 ? whole - 2000 : whole;
+  if (
+    !Number.isInteger(week) ||
+    !isWeek(week) ||
+    !Number.isInteger(short) ||
+    !isYear(short) ||
+    (!named && week < 14)
+  )
+    return undefined;
+  const to = whole === year.value ? year.to : (more?.to ?? year.to);
+  return {
+    aspect: 'tin',
+    value: `${String(week).padStart(2, '0')}${String(short).padStart(2, '0')}`,
+    from: span.from,
+    to,
+  };
 }

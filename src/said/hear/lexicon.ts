@@ -23,11 +23,17 @@ const singular = (word: string): string =>
         ? word.slice(0, -1)
         : word;
 
+const asTheyAre = new Set(
+  'hydraulics,steers,drives,outers,inners,graphics,books,gauges,airs,heated,levelling,leveling,steering,solar,surge,house,chassis,basement,propane,navigation,plumbing'.split(
+    ',',
+  ),
+);
+
 /** A phrase with its last word in one and in many. */
 function numbersOf(phrase: string): string[] {
   const words = phrase.toLowerCase().split(' ');
   const last = words.at(-1) ?? '';
-  if (last.length < 3 || !/^[a-z]+$/.test(last)) return [phrase];
+  if (last.length < 4 || !/^[a-z]+$/.test(last) || asTheyAre.has(phrase)) return [phrase];
   const head = words.slice(0, -1);
   return [...new Set([last, last.endsWith('s') ? singular(last) : plural(last)])].map((w) =>
     [...head, w].join(' '),
@@ -39,13 +45,13 @@ export const weakParts: ReadonlySet<string> = new Set(
   (
     'heat,smoke,pet,smell,odor,rust,stain,tank,cap,glass,screen,step,stop,panels,dish,change,pan,returns,monitor,rubber,tile,vinyl,bubble,wave,trim,covered,hail,flood,mask,zones,cables,tray,inside,interior,cabin,' +
     'unit,rig,vehicle,van,trailer,coach,bus,rv,scale,paper,table,chairs,books,corner,corners,house,chassis,storage,wall,walls,cell,cells,bank,motor,fitting,fittings,pipe,drives,steers,table,plug,plugs,light,lights,key,gas tank,codes,code,' +
-    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,spare,solar,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash'
+    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash'
   ).split(','),
 );
 
 /** Left out of the index: catalogue words that mean something else too often. */
 const skipped = new Set(
-  'rust,stain,smell,wave,bubble,mask,returns,zones,covered,change,chance,screen,paper,low spot,soft spot,spongy,lamps,oil leaks,oil leak,dish,inside,service,smoke,pet,musty,water stain,soft wall,hail,flood,accident,wreck,delam,delamination,fogged,frameless,dual pane,bra,feels,left,cold air,codes,stop,unit,tire rod,fifty amp,thirty amp,water in the bay,water leak,heat,lithium,rubber,owner'.split(
+  'rust,stain,smell,wave,bubble,mask,returns,zones,covered,change,chance,screen,paper,low spot,soft spot,spongy,lamps,oil leaks,oil leak,dish,inside,service,smoke,pet,musty,water stain,soft wall,hail,flood,accident,wreck,delam,delamination,fogged,frameless,dual pane,bra,feels,left,cold air,codes,stop,unit,tire rod,fifty amp,thirty amp,water in the bay,water leak,heat,lithium,rubber,owner,books,flush,gauges,work orders,bearings,bearing'.split(
     ',',
   ),
 );
@@ -53,6 +59,7 @@ const skipped = new Set(
 /** Where one phrase names several parts, those that come first are meant unless the talk is about another. */
 const first = [
   'coach',
+  'keys_set',
   'tire',
   'slide',
   'generator',
@@ -61,6 +68,10 @@ const first = [
   'furnace_run',
   'tail_lights',
   'roof_membrane',
+  'floor_main',
+  'lp_tank',
+  'refrigerator',
+  'house_battery',
 ];
 
 export const partPhrases = new PhraseIndex<string>();

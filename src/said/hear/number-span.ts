@@ -98,6 +98,13 @@ function runAt(words: readonly Word[], i: number): NumberItem[] {
     }
     const item = itemAt(words, at);
     if (!item || (item.kind === 'fraction' && items.length > 0 && item.value >= 1)) break;
+    // "four six-volt": a number written as one word with its unit stands alone
+    if (
+      items.length > 0 &&
+      words[item.to]?.written === words[item.to - 1]?.written &&
+      words[item.to - 1]?.written !== words[at - 1]?.written
+    )
+      break;
     const first = items[0];
     if (item.kind === 'oh' && items.length === 0 && !itemAt(words, at + 1)) break;
     if (first?.kind === 'fraction') break;
@@ -152,7 +159,7 @@ function unitAt(
   if (n === 'of' && (words[at + 1]?.norm === 'an' || words[at + 1]?.norm === 'a')) at += 2;
   else if ((n === 'an' || n === 'a') && plain.items.at(-1)?.kind === 'fraction') at += 1;
   const hit = unitWords.at(words, at);
-  const unit = hit?.values[0];
+  const unit = words[at]?.norm === 'v' && itemAt(words, at + 1) ? undefined : hit?.values[0];
   if (!hit || !unit) return undefined;
   if (
     unit.units[0] === 's' &&

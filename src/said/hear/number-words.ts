@@ -38,6 +38,7 @@ export const tens: Readonly<Record<string, number>> = {
 export const scales: Readonly<Record<string, number>> = {
   hundred: 100,
   thousand: 1000,
+  thousands: 1000,
   grand: 1000,
   million: 1_000_000,
 };

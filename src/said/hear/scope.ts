@@ -9,6 +9,7 @@ import {
   notDenial,
   otherCoach,
   scopeEnds,
+  stories,
 } from './trigger-words.ts';
 
 /** What holds for each word. */
@@ -79,7 +80,11 @@ export function scopesOf(marks: Marks): Scopes {
         )
           saidBy[k] = said.values[0];
     }
-    const other = otherCoach.at(words, i) ?? hypothetical.at(words, i);
+    if (stories.at(words, i)) {
+      for (let k = clauseStart(i); k < n && sentenceOf[k] === sentenceOf[i]; k++) elsewhere[k] = 1;
+    }
+    const order = words[i]?.norm === "don't" && clauseStart(i) === i;
+    const other = order ? true : (otherCoach.at(words, i) ?? hypothetical.at(words, i));
     if (other) {
       const from = clauseStart(i);
       for (let k = from; k < n && clauseOf[k] === clauseOf[i]; k++) elsewhere[k] = 1;
@@ -96,7 +101,9 @@ function isList(marks: Marks, k: number, from: number): boolean {
   return (
     length <= 3 &&
     (clauseOf[k] ?? 0) - (clauseOf[from] ?? 0) <= 3 &&
-    !/^(?:one|two|a|the|it|some|i|we|there|this|that|just|small|slight|little)$/.test(words[k]?.norm ?? '') &&
+    !/^(?:one|two|a|the|it|some|i|we|there|this|that|just|small|slight|little|they|he|she|you|its|so|looks|all|both|everything|and|works|good|okay|ok|dry|fine|clean|solid)$/.test(
+      words[k]?.norm ?? '',
+    ) &&
     !marks.mentions.some((m) => m.from === k && !m.weak) &&
     !marks.numbers.some((m) => m.from === k)
   );

@@ -1,7 +1,8 @@
 // Why: "it", "this one" and a bare number mean whatever the talk is about; this keeps what that is, clause by clause.
 import type { Value } from '../entry.ts';
 import type { HeardObservation } from './heard.ts';
-import type { AspectHit, Marks, Mention } from './marks.ts';
+import type { AspectHit, Marks } from './marks.ts';
+import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
 import type { Scopes } from './scope.ts';
@@ -123,7 +124,10 @@ export class Talk {
       if (m.aside || elsewhere) continue;
       this.sentenceMentions.push(m);
       for (const p of m.parts) this.lastNamed.set(p, m.from);
-      if (!m.weak || clause.mentions.length === 1) {
+      if (
+        !m.weak ||
+        (clause.mentions.length === 1 && m.from - clause.from <= 1 && clause.to - clause.from <= 8)
+      ) {
         this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
         if (this.recent.length > 8) this.recent.pop();
       }
@@ -215,14 +219,15 @@ export class Talk {
     const after = own.filter((m) => m.from >= to);
     const before = own.filter((m) => m.to <= from);
     const next = after[0];
-    const last = before.at(-1);
+    const last = before.filter((m) => !m.weak).at(-1) ?? before.at(-1);
     if (last && !last.weak) add(last.parts);
     if (next && (next.from - to <= 1 || !last) && !next.weak) add(next.parts);
     for (const m of [...before].reverse()) add(m.parts);
     if (next && next.from - to <= 7) add(next.parts);
-    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
+    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from && !m.weak) add(m.parts);
     for (const r of this.recent) if (r.at < from && from - r.at < 90) add(r.parts);
-    if (out.length === 0) add(this.section);
+    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
+    add(this.section);
     return out;
   }
 

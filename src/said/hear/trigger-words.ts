@@ -97,6 +97,12 @@ export const hearsay = phrasesOf<string>({
   'wife said': 'the seller',
 });
 
+/** A story about somebody or something else: the rest of the sentence is no fact of this coach. */
+export const stories = phraseList(
+  list(
+    "next door, my own, my old, our old, at home, my truck, my buddy, my buddy's, my brother, my wife, my husband, neighbor, neighbors, a fella, a guy, a customer, one time, last summer, on the last video, at a campground, campground, he drove, he ran, i had one, i had a, we had one, the one we sold, the one i sold, the last one, last one we had, last one i had, last coach, the other coach, other coach, another coach, the other unit, the other trailer, other trailer, different coach, sister unit, the one next to it, the one beside it, the one over there, the blue one, the white one, the red one, the one across, years ago, when i was, back in the day, some people, most people, a lot of people, every seller",
+  ),
+);
 /** Somebody else's coach, or coaches in general. */
 export const otherCoach = phraseList(
   list(
@@ -108,7 +114,7 @@ export const otherCoach = phraseList(
 /** What is not, but could be. */
 export const hypothetical = phraseList(
   list(
-    "if you, if it, if they, if there, if the, if i, if we, would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, unless, in case, whenever, should you, were to, suppose, make sure, don't, when you, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
+    "if you, if it, if they, if there, if the, if i, if we, would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, unless, in case, whenever, should you, were to, suppose, make sure, when you, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
   ),
 );
 export const askers = phraseList(
@@ -130,7 +136,7 @@ export const unknowns = phraseList(
 /** A recommendation, which is an opinion about what should be done. */
 export const advice = phraseList(
   list(
-    "recommend, recommended, would reseal, i would reseal, i'd reseal, needs, need, wants, should be, has to be, have to be, needs to be, ought to, suggest, flush it, replace it, reseal it, i'd replace, i would replace, due for, i'd have, i would have, going to need, gonna need, will need",
+    "recommend, recommended, i recommend, would reseal, i would reseal, i'd reseal, flush it, reseal it, i would replace, i'd replace, should be replaced, needs to be replaced, needs to be resealed, should be resealed, should be rebuilt, needs replaced, needs replacing, needs a reseal, needs resealing, i would have it",
   ),
 );
 
@@ -144,6 +150,6 @@ export const corrections = phraseList(
 /** It is there. */
 export const presences = phraseList(
   list(
-    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, with the, equipped with, here's your, here's the, this is your, this is the, here is, includes, included, features, and your, i have, i've got, they put, they added, he added, she added, installed, in here is, on a, they've got, have, and a, also got",
+    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, in here is, also got, and a",
   ),
 );

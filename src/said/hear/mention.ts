@@ -1,0 +1,133 @@
+// Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
+import { kinOf } from './kin.ts';
+import { partPhrases, weakParts } from './lexicon.ts';
+import { itemAt } from './number-item.ts';
+import type { Word } from './word.ts';
+
+/** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
+export interface Mention {
+  readonly from: number;
+  readonly to: number;
+  readonly parts: readonly string[];
+  readonly weak: boolean;
+  readonly aside: boolean;
+}
+
+const words_ = (text: string): Set<string> => new Set(text.split(' '));
+const asideBefore = words_(
+  'by near behind over under underneath above below beside around at next beneath inside',
+);
+const articles = words_('the a an this that your my these those his her its');
+const verbWhen = words_(
+  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them",
+);
+const verbish = words_(
+  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels',
+);
+const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
+/** Words that name a part only where its family is talked about. */
+const family: Readonly<Record<string, RegExp>> = {
+  house: /batter|disconnect/,
+  chassis: /batter|disconnect/,
+  cell: /batter/,
+  cells: /batter/,
+  bank: /batter/,
+  packs: /batter/,
+  drives: /^tire/,
+  steers: /^tire/,
+  outers: /^tire/,
+  inners: /^tire/,
+  tank: /^(?:lp_|fuel_)/,
+  tanks: /^(?:lp_|fuel_)/,
+  bottle: /^lp_/,
+  bottles: /^lp_/,
+  cylinder: /^lp_/,
+  seals: /^slide|window|door|awning/,
+  seal: /^slide|window|door|awning/,
+  oil: /./,
+};
+/** Words that name a part only when one of these follows. */
+const followed: Readonly<Record<string, RegExp>> = {
+  smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
+  chassis: /^(?:one|two|battery|batteries|resting|three|four|bank|side|disconnect)$/,
+};
+
+/** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
+export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {
+  const out: Mention[] = [];
+  let recent: string[] = [];
+  for (let i = 0; i < words.length; ) {
+    const hit = partPhrases.at(words, i);
+    if (!hit || (taken[i] && hit.length === 1) || crosses(words, starts, i, hit.length)) {
+      i++;
+      continue;
+    }
+    const said = words
+      .slice(i, i + hit.length)
+      .map((x) => x.norm)
+      .join(' ');
+    const before = words[i - 1];
+    const joined = before !== undefined && before.stop === 0 && !starts[i];
+    const last = out.at(-1);
+    const next = words[i + hit.length]?.norm ?? '';
+    const asVerb =
+      hit.length === 1 &&
+      verbish.has(said) &&
+      ((joined &&
+        (verbWhen.has(before.norm) ||
+          last?.to === i ||
+          (said === 'lights' && itemAt(words, i - 1) !== undefined))) ||
+        (said.endsWith('s') &&
+          verbAfter.has(next) &&
+          next !== 'okay' &&
+          next !== 'ok' &&
+          next !== 'good' &&
+          words[i]?.stop === 0));
+    const needs = family[said];
+    const after = followed[said];
+    if (asVerb || (needs && !recent.some((p) => needs.test(p))) || (after && !after.test(next))) {
+      i++;
+      continue;
+    }
+    const mention = {
+      from: i,
+      to: i + hit.length,
+      parts: inOrder(hit.values, recent),
+      weak: isWeak(said),
+      aside: joined && isAside(words, i),
+    };
+    out.push(mention);
+    if (!mention.aside)
+      recent = [...mention.parts, ...recent.filter((p) => !mention.parts.includes(p))].slice(0, 10);
+    i += hit.length;
+  }
+  return out;
+}
+
+const isWeak = (said: string): boolean =>
+  weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
+
+function crosses(words: readonly Word[], starts: Uint8Array, i: number, length: number): boolean {
+  for (let k = i; k < i + length - 1; k++) if ((words[k]?.stop ?? 0) > 0 || starts[k + 1]) return true;
+  return false;
+}
+
+function inOrder(parts: readonly string[], recent: readonly string[]): readonly string[] {
+  if (parts.length < 2) return parts;
+  const near =
+    recent.find((r) => parts.includes(r)) ??
+    recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
+  return near ? [near, ...parts.filter((p) => p !== near)] : parts;
+}
+
+/** True when the words before `i` only say where: "over the sink", "next to the fridge". */
+function isAside(words: readonly Word[], i: number): boolean {
+  let back = i - 1;
+  while (back > i - 4 && words[back]?.stop === 0 && articles.has(words[back]?.norm ?? '')) back--;
+  const a = words[back]?.norm ?? '';
+  const b = words[back - 1]?.norm ?? '';
+  if (words[back]?.stop !== 0) return false;
+  if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
+  if (a === 'inside' && back === i - 1) return false;
+  return asideBefore.has(a) || (a === 'to' && b === 'next');
+}

@@ -1,0 +1,55 @@
+// Why: many numbers of a walk are no readings: clock times, the weather, model numbers, the "one" of "this one".
+
+import type { NumberSpan } from './number-span.ts';
+import { ordinals } from './number-words.ts';
+import type { Clause, Talk } from './talk.ts';
+
+const labels =
+  /^(?:model|part|phone|lot|room|page|step|route|highway|interstate|exit|channel|chapter|number|site|slot|row|stall|version|video|item|line|space|bay number)$/;
+const afterIs = /^(?:model|part|serial|item|lot|stock|phone|setting|number|code)$/;
+const clock = /^(?:am|pm|o'clock|oclock|in the morning)$/;
+const weather = /^(?:ambient|weather|forecast|sunshine|shade temp)$/;
+const passing = new Set(['d', 'mo']);
+
+/** True when a number is no reading of the coach. */
+export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boolean {
+  const { words } = talk.marks;
+  const norm = (i: number): string => words[i]?.norm ?? '';
+  const next = norm(span.to);
+  const before = norm(span.from - 1);
+  if (
+    span.money ||
+    (Object.hasOwn(ordinals, norm(span.bare)) && span.unit?.units[0] !== 's' && norm(span.bare) !== 'second')
+  )
+    return true;
+  if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))
+    return true;
+  if (labels.test(before) && before !== 'number' && before !== 'item' && before !== 'line') return true;
+  if (next === 'is' && (afterIs.test(norm(span.to + 1)) || afterIs.test(norm(span.to + 2)))) return true;
+  if (
+    next === 'ago' ||
+    next === 'times' ||
+    next === 'people' ||
+    next === 'guys' ||
+    next === 'sure' ||
+    (next === 'years' && norm(span.to + 1) === 'ago')
+  )
+    return true;
+  if (!span.unit && ((next === 'out' && norm(span.to + 1) === 'here') || next === 'outside')) return true;
+  if (
+    span.unit &&
+    (norm(span.to) === 'ago' ||
+      (norm(span.to) === 'out' && norm(span.to + 1) === 'here') ||
+      norm(span.to) === 'outside')
+  )
+    return true;
+  if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;
+  for (let i = clause.from; i < clause.to; i++)
+    if (
+      weather.test(norm(i)) &&
+      Math.abs(i - span.from) < 6 &&
+      !clause.mentions.some((m) => m.parts[0] === 'dash_ac')
+    )
+      return true;
+  return false;
+}
