@@ -31,6 +31,12 @@ export interface FindingLine {
   readonly strip: string;
 }
 
+/** The rule's reason names the value already. */
+const said = (f: Finding): boolean =>
+  f.limit === undefined &&
+  f.fact !== undefined &&
+  f.reason.toLowerCase().includes(sayFact(f.fact).toLowerCase());
+
 /** The words of a finding. `numbers` are the pins of the drawing by finding id. */
 export function findingLine(f: Finding, numbers: ReadonlyMap<string, number>): FindingLine {
   const strip = limitStrip(f);
@@ -44,7 +50,7 @@ export function findingLine(f: Finding, numbers: ReadonlyMap<string, number>): F
     subject: subjectTitle(f),
     asks: f.asks,
     reason: f.reason,
-    reading: f.fact === undefined ? '' : sayFact(f.fact),
+    reading: f.fact === undefined || said(f) ? '' : sayFact(f.fact),
     near: sayNear(f),
     limit: f.limit === undefined ? '' : `must be ${sayLimit(f.limit)}`,
     quote: evidence.map(quoted).find((q) => q !== undefined) ?? '',

@@ -1,5 +1,6 @@
 // Why: every printed page is one hand: paper, ink, rules, two open typefaces, the same from screen to printer; no script anywhere.
 import { escapeHtml } from './escape-html.ts';
+import { fontRules } from './page-fonts.ts';
 import { grid, ink, numberFont, rule, soft, textFont, verdictColors } from './palette.ts';
 
 const css = `
@@ -11,7 +12,7 @@ p{margin:6px 0}.soft{color:${soft}}.num{font-family:${numberFont};font-size:.88e
 .tally{display:flex;flex-wrap:wrap;gap:4px 22px;margin:14px 0;padding:0;list-style:none}.tally li{display:flex;gap:7px;align-items:center;font-weight:700}.tally b{font:700 22px ${numberFont}}
 svg.coach{width:100%;height:auto;display:block;margin:10px 0}
 ol.findings{list-style:none;margin:0;padding:0;border-top:1px solid ${rule}}ol.findings>li{display:grid;grid-template-columns:96px minmax(0,1fr) 270px;gap:14px;padding:10px 0;border-bottom:1px solid ${rule};break-inside:avoid}
-ol.findings.plain>li{grid-template-columns:96px minmax(0,1fr)}
+ol.findings>li.wide{grid-template-columns:96px minmax(0,1fr)}ul.faults{list-style:none;padding:0}ul.faults li{display:grid;grid-template-columns:20px minmax(0,1fr);gap:8px}
 .v{display:flex;gap:7px;align-items:center;font-weight:700;align-self:start}.v svg{flex:none}
 .stop{color:${verdictColors.stop}}.repair{color:${verdictColors.repair}}.watch{color:${verdictColors.watch}}.sound{color:${verdictColors.sound}}.not-seen{color:${verdictColors['not seen']}}
 .what{font-weight:700}.more{font-size:14px;color:${soft};margin:2px 0 0}q{font-style:italic}
@@ -30,5 +31,5 @@ export const inventedMark =
 /** A whole page. `body` is markup made by this room; `title` and `head` texts are escaped here. No script, nothing fetched. */
 export const page = (title: string, body: string, head = ''): string =>
   `<!doctype html>\n<html lang="en-US"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1">` +
-  `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'">` +
-  `<title>${escapeHtml(title)}</title>${head}<style>${css}</style></head>\n<body>\n${body}\n</body></html>\n`;
+  `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; base-uri 'none'; form-action 'none'">` +
+  `<title>${escapeHtml(title)}</title>${head}<style>${fontRules()}${css}</style></head>\n<body>\n${body}\n</body></html>\n`;

@@ -14,7 +14,7 @@ const verdict = (word: FindingLine['verdict']): string =>
 function finding(f: FindingLine): string {
   const nearLimit = [f.near, f.limit].filter((t) => t !== '').join('; ');
   return (
-    `<li>${verdict(f.verdict)}<div><span class="what">${f.number > 0 ? `${f.number}. ` : ''}${e(f.subject)}</span><br>${e(f.reason)}` +
+    `<li${f.strip === '' ? ' class="wide"' : ''}>${verdict(f.verdict)}<div><span class="what">${f.number > 0 ? `${f.number}. ` : ''}${e(f.subject)}</span><br>${e(f.reason)}` +
     maybe(
       f.reading,
       (t) =>
@@ -29,7 +29,7 @@ function finding(f: FindingLine): string {
         `<p class="more">${f.who === '' ? 'How to look' : 'What to do'}: ${t}${f.who === '' ? '' : ` (${e(f.who)})`}</p>`,
     ) +
     maybe(f.caution, (t) => `<p class="care">${t}</p>`) +
-    `</div>${f.strip === '' ? '<span></span>' : f.strip}</li>`
+    `</div>${f.strip}</li>`
   );
 }
 
@@ -76,7 +76,7 @@ function sources(sheet: ReportSheet): string {
   return sheet.sources
     .map(
       (g) =>
-        `<h3>${e(g.standing)}</h3><ul class="lines">${g.sources.map((s) => `<li>${e(s.title)}. <span class="soft">${e(s.scope)}</span>${maybe(s.address, (t) => ` <span class="num">${t}</span>`)}<ul class="lines">${s.says.map((t) => `<li>${e(t)}</li>`).join('')}</ul></li>`).join('')}</ul>`,
+        `<h3>${e(g.standing)}</h3><ul class="lines">${g.sources.map((s) => `<li>${e(s.title)}. <span class="soft">${e(s.scope)}</span>${maybe(s.address, (t) => ` <span class="num">${t}</span>`)}<p class="more">${e(s.says.join('; '))}.${maybe(s.read, (t) => ` (${t})`)}</p></li>`).join('')}</ul>`,
     )
     .join('');
 }

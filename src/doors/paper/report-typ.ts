@@ -26,14 +26,14 @@ export const reportTypst = `
 #let care(t) = block(stroke: (left: 3pt + colors.stop), inset: (left: 6pt, y: 2pt), above: 5pt, text(size: 8.5pt, t))
 #let maybe(t, f) = if t != "" { f(t) }
 #let finding(f) = block(breakable: false, width: 100%, stroke: (bottom: 0.5pt + hair), inset: (y: 5pt), above: 0pt, below: 0pt,
-  grid(columns: (58pt, 1fr, 148pt), column-gutter: 10pt, word(f.verdict), {
+  grid(columns: if f.strip == "" { (58pt, 1fr) } else { (58pt, 1fr, 148pt) }, column-gutter: 10pt, word(f.verdict), {
     strong((if f.number > 0 { str(f.number) + ". " } else { "" }) + f.subject); linebreak(); f.reason
     let near = (f.near, f.limit).filter(t => t != "").join("; ")
     maybe(f.reading, t => block(above: 4pt, faint({ [Read: ]; num(t); if near != none { ", " + near } })))
     if f.quote != "" or f.evidence != "" { block(above: 4pt, faint({ if f.quote != "" { emph("“" + f.quote + "” ") }; f.evidence })) }
     maybe(f.next, t => block(above: 4pt, faint((if f.who == "" { "How to look: " } else { "What to do: " }) + t + (if f.who == "" { "" } else { " (" + f.who + ")" }))))
     maybe(f.caution, care)
-  }, if f.strip != "" { image(bytes(f.strip), format: "svg", width: 148pt, alt: "Limit strip: " + f.reading + ", " + f.near + ", " + f.limit) }))
+  }, ..if f.strip == "" { () } else { (image(bytes(f.strip), format: "svg", width: 148pt, alt: "Limit strip: " + f.reading + ", " + f.near + ", " + f.limit),) }))
 #let readings(all) = table(columns: (1.5fr, 1fr, 0.75fr, 1.3fr), table.header[What][Reading][How known][Where from],
   ..all.map(r => (r.what, num(r.says), r.how, faint(r.evidence))).flatten())
 
@@ -44,11 +44,11 @@ export const reportTypst = `
 #v(4pt)
 #grid(columns: s.tally.len(), column-gutter: 18pt, ..s.tally.map(t => box({ text(size: 15pt, fill: colors.at(t.verdict), num(str(t.count), weight: 700)); [ ]; word(t.verdict) })))
 #v(2pt)
-#for d in s.drawings { block(above: 6pt, below: 6pt, align(center, image(bytes(d.svg), format: "svg", width: if s.drawings.len() > 1 and d.tall { 72% } else { 88% }, alt: d.words))) }
+#for d in s.drawings { block(above: 6pt, below: 6pt, width: 100%, align(center, image(bytes(d.svg), format: "svg", width: if d.tall { 86% } else { 94% }, alt: d.words))) }
 #for t in s.summary { block(above: 5pt, t) }
 #if s.short.len() > 0 {
   block(above: 8pt, strong[Stops and repairs])
-  columns(2, gutter: 16pt, for f in s.short { block(above: 4pt, breakable: false, [#glyph(f.verdict) #str(f.number). #f.subject #if f.near != "" { faint(f.near) }]) })
+  grid(columns: (1fr, 1fr), column-gutter: 16pt, row-gutter: 5pt, ..s.short.map(f => [#glyph(f.verdict) #str(f.number). #f.subject #if f.near != "" { faint(f.near) }]))
 }
 #if s.shortMore > 0 { block(faint("and " + str(s.shortMore) + " more on the next pages")) }
 #pagebreak(weak: true)
@@ -77,12 +77,12 @@ export const reportTypst = `
   if f.inputs.len() > 0 { table(columns: (1.3fr, 1fr, 1.6fr), table.header[From][Value][How known], ..f.inputs.map(i => (i.what, num(i.value), faint(i.from))).flatten()) }
   block(faint({ "Formula: " + f.formula + ". "; if f.working.len() > 0 { "Working: "; num(f.working.join("; ")); "." } }))
   block(faint({ "Left out: " + f.neglects + " " + f.surer + " " + f.note }))
-  block(faint("Source: " + f.cites.join(" ")))
+  block(faint("Source: " + f.cites.join(". ") + "."))
 }) }
 #if s.gaps.len() > 0 { heading[Figures that cannot be worked out yet]; for g in s.gaps { block(above: 5pt, { g.asks; if g.place != "" { " (" + g.place + ")" }; [ ]; faint(g.gap) }) } }
 
 #if s.sources.len() > 0 [= Sources, by how binding they are]
-#for g in s.sources { heading(level: 2, g.standing); for so in g.sources { block(above: 7pt, { strong(so.title + ". "); faint({ so.scope; if so.address != "" { [ ]; num(so.address) } }); for t in so.says { block(above: 4pt, inset: (left: 10pt), faint(t)) } }) } }
+#for g in s.sources { heading(level: 2, g.standing); for so in g.sources { block(above: 7pt, { strong(so.title + ". "); faint({ so.scope; if so.address != "" { [ ]; num(so.address) } }); block(above: 4pt, inset: (left: 10pt), faint(so.says.join("; ") + "." + (if so.read == "" { "" } else { " (" + so.read + ")" }))) }) } }
 
 = How this was made
 #for t in s.method { par(t) }

@@ -8,6 +8,8 @@ export interface ListedSource {
   readonly scope: string;
   readonly address: string;
   readonly says: readonly string[];
+  /** How it was read, where that is the same for all it says; empty otherwise. */
+  readonly read: string;
 }
 
 export interface SourceGroup {
@@ -25,6 +27,17 @@ function citationsOf(p: Packet): readonly Citation[] {
       .filter((f) => f.result.is === 'worked')
       .flatMap((f) => [...f.card.cites, ...f.inputs.flatMap((i) => i.given.cites ?? [])]),
   ];
+}
+
+/** What is cited of one source, each once, and how it was read. */
+function saysOf(cites: readonly Citation[]): Pick<ListedSource, 'says' | 'read'> {
+  const reads = new Set(cites.map((c) => sayRead(c.read)));
+  const one = reads.size === 1;
+  const words = cites.map((c) => {
+    const clause = c.clause === '' || c.clause === 'no source' ? '' : `${c.clause}: `;
+    return `${clause}${c.says.replace(/\.$/, '')}${one ? '' : ` (${sayRead(c.read)})`}`;
+  });
+  return { says: [...new Set(words)].sort(), read: one ? ([...reads][0] ?? '') : '' };
 }
 
 const order = Object.keys(standingTitles) as Standing[];
@@ -45,14 +58,7 @@ export function sourceList(p: Packet): readonly SourceGroup[] {
           .join(', '),
         scope: source.scope,
         address: source.address ?? '',
-        says: [
-          ...new Set(
-            cites.map(
-              (c) =>
-                `${c.clause === '' || c.clause === 'no source' ? '' : `${c.clause}: `}${c.says.replace(/\.$/, '')} (${sayRead(c.read)}).`,
-            ),
-          ),
-        ].sort(),
+        ...saysOf(cites),
       }));
     return sources.length === 0 ? [] : [{ standing: standingTitles[standing], sources }];
   });

@@ -50,6 +50,38 @@ export const problems: Readonly<Record<string, SaidProblem>> = {
     'The disk is full; the last thing was not kept.',
     'Make room, then do it again. What was kept before is still there.',
   ),
+  'too-large': say(
+    'The file is larger than is taken in at once.',
+    'Cut the recording into parts, or make the picture smaller, and hand the parts in.',
+  ),
+  'write-failed': say(
+    'The log could not be written; the last thing was not kept.',
+    'Check the disk and its rights, then do it again. What was kept before is still there.',
+  ),
+  'journal-failed': say(
+    'The disk did not confirm what was written, so it is not known whether the last thing is kept.',
+    'Start the program again: it reads back what the disk holds and tells what is missing.',
+  ),
+  'journal-damaged': say(
+    'A line of the log that was sound is no longer so: the disk or another program changed it.',
+    'Stop, copy the folder away, and restore from a backup. Check the disk.',
+  ),
+  'index-failed': say(
+    'The index of the log could not be opened or built; the log itself is untouched.',
+    'Start again: the index is made anew from the log. If that fails, check the room on the disk.',
+  ),
+  'database-unreachable': say(
+    'The database does not answer.',
+    'Check that it runs and that its address and password are right, then start again.',
+  ),
+  'database-not-durable': say(
+    'The database is set up so that a power cut may lose what it said it kept.',
+    'Turn on writing through to the disk (fsync, synchronous_commit) and start again.',
+  ),
+  'database-newer': say(
+    'The database was made by a newer edition of this software.',
+    'Start the newer edition.',
+  ),
   // files
   'too-big': say(
     'The file is larger than is taken in at once.',

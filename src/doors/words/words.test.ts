@@ -94,8 +94,25 @@ test('a gap names what is missing', () => {
     'Missing: wheelbase (in) and steering cut (°).',
   );
   expect(
-    sayGap({ result: { is: 'gap', missing: [], refused: { refused: 'not-in-table', detail: 'size 9R24' } } }),
-  ).toBe('Cannot be worked out: the published table has no row for it (size 9R24).');
+    sayGap({
+      result: { is: 'gap', missing: [], refused: { refused: 'voltage too flat', detail: '12.9 V' } },
+    }),
+  ).toBe('Cannot be worked out: at that voltage this kind of battery does not show how full it is (12.9 V).');
+});
+test('a gap says why something that was spoken of could not be used', () => {
+  const need = {
+    name: 'wheelbase',
+    what: 'wheelbase',
+    part: 'coach',
+    aspect: 'wheelbase',
+    unit: '[in_i]',
+  } as const;
+  expect(sayGap({ result: { is: 'gap', missing: [need], why: { wheelbase: 'conflict' } } })).toBe(
+    'Missing: wheelbase (in; sources disagree).',
+  );
+  expect(sayGap({ result: { is: 'gap', missing: [], refused: { refused: 'some-new-code' } } })).toBe(
+    'Cannot be worked out: some new code.',
+  );
 });
 test('money ranges', () =>
   expect([

@@ -1,7 +1,7 @@
 // Why: each kind of unit has its own outline; drawn plainly from its sizes, seen from the road side with the front to the left.
 import { type Axles, axlesOf } from './axles.ts';
 import { box, circle, line, polygon, type Role, type Segment, type Shape } from './shape.ts';
-import type { Sizes } from './sizes.ts';
+import { isDoubtful, type Sizes } from './sizes.ts';
 
 const skirt = 1.15;
 
@@ -166,13 +166,13 @@ function bays(s: Sizes, axles: Axles, from: number, belt: number): Shape[] {
 /** The unit from its road side or curb side in coach coordinates (front at x = 0); a view from the curb is mirrored by the caller. */
 export function bodyOf(s: Sizes, view: 'road side' | 'curb side'): readonly Shape[] {
   const axles = axlesOf(s);
-  const role: Role = s.length.from === 'assumed' || s.height.from === 'assumed' ? 'dashed' : 'outline';
+  const role: Role = isDoubtful(s.length) || isDoubtful(s.height) ? 'dashed' : 'outline';
   const wheels = [...(axles.front === undefined ? [] : [axles.front]), ...axles.rear];
   return [
     ...outline(s, axles, role),
     ...details(s, axles, view),
     ...wheels.flatMap((x) => [
-      circle(s.wheelbase.from === 'assumed' ? 'dashed' : 'outline', x, s.tireRadius, s.tireRadius),
+      circle(isDoubtful(s.wheelbase) ? 'dashed' : 'outline', x, s.tireRadius, s.tireRadius),
       circle('thin', x, s.tireRadius, s.tireRadius * 0.5),
     ]),
     line('ground', [-2, 0], [s.length.feet + 2, 0]),

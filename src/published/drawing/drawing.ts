@@ -7,11 +7,11 @@ import { axlesOf } from './axles.ts';
 import { bodyOf } from './body.ts';
 import { type Pin, pinsOf } from './pins.ts';
 import { box, mirrored, type Shape } from './shape.ts';
-import { type Size, sizesOf } from './sizes.ts';
+import { isDoubtful, type Size, sizesOf } from './sizes.ts';
 
 export type View = 'road side' | 'curb side';
 
-/** A dimension line between two points in feet, with its label; dashed where the size is only assumed. */
+/** A dimension line between two points in feet, with its label; dashed where the size is assumed, guessed or not settled. */
 export interface DimensionLine {
   readonly what: 'length' | 'wheelbase' | 'height';
   readonly from: readonly [x: number, y: number];
@@ -45,6 +45,7 @@ const how: Readonly<Record<Size['from'], string>> = {
   guessed: 'guessed',
   none: 'not known',
   assumed: 'assumed',
+  'not settled': 'not settled',
 };
 
 function sizeLabel(size: Size, inInches: boolean): string {
@@ -102,21 +103,21 @@ export function drawingOf(facts: Facts, findings: readonly Finding[], view: View
         from: [Math.min(x(first), x(first + s.wheelbase.feet)), -0.9],
         to: [Math.max(x(first), x(first + s.wheelbase.feet)), -0.9],
         label: sizeLabel(s.wheelbase, true),
-        assumed: s.wheelbase.from === 'assumed',
+        assumed: isDoubtful(s.wheelbase),
       },
       {
         what: 'length',
         from: [0, -2.2],
         to: [L, -2.2],
         label: sizeLabel(s.length, false),
-        assumed: s.length.from === 'assumed',
+        assumed: isDoubtful(s.length),
       },
       {
         what: 'height',
         from: [L + 1.6, 0],
         to: [L + 1.6, H],
         label: sizeLabel(s.height, false),
-        assumed: s.height.from === 'assumed',
+        assumed: isDoubtful(s.height),
       },
     ],
     pins: pinsOf(faults, view, L, H, axles).map((p) => ({ ...p, x: x(p.x) })),

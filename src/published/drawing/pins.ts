@@ -41,10 +41,22 @@ export function spotOf(f: Pick<Finding, 'part' | 'place'>): PlaceSpot {
   const place = f.place ?? only;
   const spot =
     place !== undefined && isPlace(place) ? places[place] : (stationSpots[part?.station ?? ''] ?? nowhere);
-  return part?.station === 'roof' ? { ...spot, height: 1 } : spot;
+  if (part?.station === 'roof') return { ...spot, height: 1 };
+  return part?.station === 'wheels' ? { ...spot, height: 0.1 } : spot;
 }
 
-const reach = 1.35;
+/** Brakes and the like "at the front" are at the front axle, not at the bumper. */
+const atAxle = (f: Finding, axles: Axles): number | undefined =>
+  partOf(f.part)?.station !== 'wheels'
+    ? undefined
+    : f.place === 'front'
+      ? axles.front
+      : f.place === 'rear'
+        ? axles.rear[0]
+        : undefined;
+
+/** Feet from pin to pin: across, so that a pin leaves its neighbor's number free, and up. */
+const reach = { across: 1.8, up: 1.3 };
 /** House default, no source: rings of places to move a pin to, nearest first. */
 const steps: readonly (readonly [number, number])[] = [0, 1, 2, 3, 4].flatMap((ring) =>
   ring === 0
@@ -60,7 +72,7 @@ const steps: readonly (readonly [number, number])[] = [0, 1, 2, 3, 4].flatMap((r
           [1, -1],
           [-1, -1],
         ] as const
-      ).map(([x, y]) => [x * ring * reach, y * ring * reach] as const),
+      ).map(([x, y]) => [x * ring * reach.across, y * ring * reach.up] as const),
 );
 
 /** Pins of findings on one side, in the order given, in feet from the front end and from the road. */
@@ -75,7 +87,7 @@ export function pinsOf(
   findings.forEach((f, i) => {
     const spot = spotOf(f);
     if ((spot.side === 'right') !== (view === 'curb side')) return;
-    const wheel = f.place === undefined ? undefined : alongAtWheel(f.place, axles);
+    const wheel = f.place === undefined ? undefined : (alongAtWheel(f.place, axles) ?? atAxle(f, axles));
     const x0 = Math.min(length - 0.3, Math.max(0.3, wheel ?? spot.along * length));
     const y0 = Math.max(0.7, spot.height * (height - 1));
     const free = steps
@@ -85,7 +97,7 @@ export function pinsOf(
           y > 0.3 &&
           x > -1 &&
           x < length + 1 &&
-          pins.every((p) => Math.hypot(p.x - x, p.y - y) >= reach - 0.01),
+          pins.every((p) => Math.abs(p.x - x) >= reach.across - 0.01 || Math.abs(p.y - y) >= reach.up - 0.01),
       );
     const [x, y] = free ?? [x0, y0];
     pins.push({

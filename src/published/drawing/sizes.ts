@@ -4,10 +4,10 @@ import type { Facts } from '../../known/facts.ts';
 import { convert } from '../../units/quantity.ts';
 import { type Basis, basisOf } from '../basis.ts';
 
-/** A length in feet and how it is known. */
+/** A length in feet and how it is known; where sources disagree, the best supported of them, marked so. */
 export interface Size {
   readonly feet: number;
-  readonly from: Basis | 'assumed';
+  readonly from: Basis | 'assumed' | 'not settled';
   readonly plusOrMinus?: number;
 }
 
@@ -42,7 +42,7 @@ const assumed: Readonly<
 
 function sizeOf(facts: Facts, part: string, aspect: string): Size | undefined {
   const fact = facts.get(part, aspect);
-  if (fact?.standing !== 'known' || fact.value.is !== 'quantity') return undefined;
+  if (fact === undefined || fact.standing === 'unknown' || fact.value.is !== 'quantity') return undefined;
   const feet = (
     n: number,
     unit = fact.value.is === 'quantity' ? fact.value.unit : '[ft_i]',
@@ -58,10 +58,18 @@ function sizeOf(facts: Facts, part: string, aspect: string): Size | undefined {
   const doubt = fact.value.plusOrMinus === undefined ? undefined : feet(fact.value.plusOrMinus);
   return value === undefined || value <= 0
     ? undefined
-    : { feet: value, from: basisOf(fact), ...(doubt === undefined ? {} : { plusOrMinus: doubt }) };
+    : {
+        feet: value,
+        from: fact.standing === 'conflict' ? 'not settled' : basisOf(fact),
+        ...(doubt === undefined ? {} : { plusOrMinus: doubt }),
+      };
 }
 
 const guess = (feet: number): Size => ({ feet, from: 'assumed' });
+
+/** Drawn dashed: nobody knows it, or the sources disagree. */
+export const isDoubtful = (size: Size): boolean =>
+  size.from === 'assumed' || size.from === 'not settled' || size.from === 'guessed';
 
 /** The sizes to draw with. A unit of no known kind is drawn as the first kind of the list, with every size assumed that is not known. */
 export function sizesOf(facts: Facts): Sizes {
