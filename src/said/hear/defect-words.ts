@@ -38,12 +38,7 @@ say(
   noun,
 );
 say('damage', 'chipped', 'chipped, pitted');
-say(
-  'damage',
-  'torn',
-  'tear, tears, rip, rips, hole, holes, puncture, punctures, cut, cuts, gouge, gouges, gash',
-  noun,
-);
+say('damage', 'torn', 'tear, tears, rip, rips, holes, puncture, punctures, gouge, gouges, gash', noun);
 say(
   'damage',
   'torn',
@@ -109,7 +104,7 @@ say('wet', 'wet', 'water intrusion, water ingress, moisture intrusion, condensat
 say('wet', 'mildewed', 'mildew, mold, mould, black mold, moldy, fungus', noun);
 say('wet', 'rotted', 'rot, wood rot, dry rot in the wood', noun);
 say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
-say('soft', 'soft', 'soft spot, soft spots, soft area, soft areas, give, flex in it', noun);
+say('soft', 'soft', 'soft spot, soft spots, soft area, soft areas, flex in it', noun);
 say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');
 say('flex', 'flexing', 'flexes, flexing, flexed, oil cans');
 say('delamination', 'delaminated', 'delamination, delam, bubble, bubbles in the wall, bubbling', noun);
@@ -118,7 +113,7 @@ say('separated', 'separated', 'separation', noun);
 say(
   'separated',
   'separated',
-  'separated, separating, pulled away, pulling away, lifted, lifting, coming off, come off, coming up, coming apart, coming loose, let go, pulled out, popped out, coming undone, detached, unglued, gapped, gaps, come unglued, falling off, fell off, hanging',
+  'separated, separating, pulled away, pulling away, lifted, lifting, coming off, coming apart, coming loose, pulled out, popped out, coming undone, detached, unglued, gapped, gaps, come unglued, falling off, fell off, hanging',
 );
 say('peel', 'peeling', 'peeling, peeled, peels, clear coat failure, flaky');
 say(
@@ -130,13 +125,13 @@ say('fogged', 'fogged', 'fogged, foggy, fogged up, fogging, moisture between the
 say(
   'wear',
   'worn',
-  'wear, wear on the inside edge, edge wear, inside wear, cupping, feathering, uneven wear, wear and tear, play, slop, free play',
+  'wear, wear on the inside edge, edge wear, inside wear, cupping, feathering, uneven wear, wear and tear, slop, free play',
   noun,
 );
 say(
   'wear',
   'worn',
-  'worn, worn out, wore out, bald, cupped, feathered, thin, worn down, down to the wear bars, smooth, threadbare, tired, past their prime, shot, grooved, scored, metal on metal',
+  'worn, worn out, wore out, bald, cupped, feathered, worn down, down to the wear bars, threadbare, past their prime, shot, grooved, scored, metal on metal',
 );
 say(
   'age',
@@ -152,7 +147,7 @@ say(
 say('loose', 'loose', 'loose, wobbly, wobbles, rattling loose, sloppy, not tight, wiggles, floppy, rocking');
 say('missing', 'missing', 'missing, gone, not there, nowhere to be found, lost');
 say('strength', 'weak', 'weak, feeble, sluggish to lift');
-say('strength', 'weak', 'barely, barely cool, barely works, not much, not strong', near);
+say('strength', 'weak', 'barely, barely cool, barely works, not strong', near);
 say(
   'speed',
   'slow',
@@ -161,7 +156,7 @@ say(
 say(
   'noise',
   'noisy',
-  'squeal, squeals, squeaking, squeak, squeaks, noise, bearing noise, grinding, grinds, chirp, chirps, chirping, clunk, clunks, clunking, knock, knocks, knocking, rattle, rattles, rattling, hum, hums, humming, whine, whines, whining, howl, howls, pop, pops, popping, screech, screeches, ticking, tick, ticks, growl, growls, groan, groans, bang, bangs, buzzes, buzzing, loud, noisy, rumble, rumbles, roar',
+  'squeal, squeals, squeaking, squeak, squeaks, noise, bearing noise, grinding, grinds, chirp, chirps, chirping, clunk, clunks, clunking, knock, knocks, knocking, rattle, rattles, rattling, hum, hums, humming, whine, whines, whining, howl, howls, pop, pops, screech, screeches, ticking, tick, ticks, growl, growls, groan, groans, bang, bangs, buzzes, buzzing, loud, noisy, rumble, rumbles, roar',
   noun,
 );
 say(
@@ -196,7 +191,7 @@ say(
 say(
   'operates',
   'intermittent',
-  'intermittent, intermittently, comes and goes, hit and miss, acts up, acting up, cuts out, cutting out, iffy, questionable, temperamental, flickers, flickering, finicky, in and out of service',
+  'intermittent, intermittently, cycles every, comes and goes, hit and miss, acts up, acting up, cuts out, cutting out, iffy, questionable, temperamental, flickers, flickering, finicky, in and out of service',
 );
 say(
   'operates',
@@ -228,7 +223,7 @@ say(
 say(
   'operates',
   'unhooked',
-  'unhooked, disconnected, not hooked up, not connected, unplugged, not plumbed, not wired, bypassed',
+  'unhooked, disconnected, not hooked up, not connected, not plumbed, not wired, bypassed',
 );
 say('operates', 'discharged', 'discharged, flat, drained, in the red, swollen on charge');
 say('operates', 'out', 'burned out bulb, out of commission');
@@ -236,7 +231,7 @@ say('operates', 'open', 'element open, open circuit, reads open');
 say(
   'operates',
   'poor',
-  'flaky connection, poor, rough, sketchy, half dead, no bueno, not great, not good, not so good, not right, ugly, terrible, crap, trashed, hammered',
+  'flaky connection, poor, sketchy, half dead, no bueno, not great, not good, not so good, not right, ugly, terrible, crap, trashed, hammered',
 );
 say(
   'swelling',
@@ -266,7 +261,7 @@ say('safety', 'unsafe', 'unsafe, dangerous, red tag, red tagged, do not drive');
 say(
   'reading',
   'fails',
-  'false reading, reads wrong, reads full all the time, stuck on full, suspect, wrong reading, reads two thirds empty, sensors are suspect, inaccurate, way off',
+  'false reading, reads wrong, reads full all the time, stuck on full, wrong reading, reads two thirds empty, sensors are suspect, inaccurate, way off',
 );
 
 /** Failure phrases -> what they say. */
@@ -274,7 +269,7 @@ export const defectTable: Readonly<Record<string, DefectWord>> = table;
 
 /** Verbs of a part's work: denied ("will not lock", "does not spray") they are a failure, said plainly they are working. */
 export const workVerbs: readonly string[] = (
-  'work works worked working open opens opened opening close closes closed latch latches latched latching lock locks locked run runs ran running start starts started starting ' +
+  'pull pulls work works worked working open opens opened opening close closes closed latch latches latched latching lock locks locked run runs ran running start starts started starting ' +
   'fire fires fired light lights lit heat heats heated cool cools cooled cooling spray sprays come comes came go goes going went extend extends extended retract retracts retracted ' +
   'charge charges charged charging hold holds held holding flush flushes flushed turn turns turned lift lifts lifted lower lowers lowered slide slides move moves moved ' +
   'operate operates operated operating function functions functioned functioning trip trips tripped engage engages engaged release releases released respond responds ' +

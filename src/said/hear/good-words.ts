@@ -34,12 +34,12 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
 export const praiseWords: readonly string[] = (
   'gorgeous, beautiful, beautifully, stunning, amazing, awesome, fantastic, excellent, great, wonderful, incredible, immaculate, pristine, mint, mint condition, ' +
   'love, like new, super, top of the line, top notch, first class, world class, luxurious, luxury, really nice, real nice, very nice, so nice, super nice, nice, nicest, nicer, ' +
-  'perfect, perfectly, flawless, showroom, cherry, cream puff, sweet, killer, one of the best, best, the best, second to none, high end, plush, ' +
+  'perfect, perfectly, flawless, showroom, cherry, cream puff, killer, one of the best, best, the best, second to none, high end, plush, ' +
   'runs great, drives great, drives like a dream, rides like a dream, like a dream, like a car, purrs, purrs like a kitten, ton of storage, tons of storage, a ton of, tons of, ' +
   'lots of, plenty of, super quiet, super clean, very clean, well cared for, well maintained, taken care of, babied, meticulously, you wont find, must see, spacious, roomy, ' +
   'huge, massive, impressive, outstanding, superb, spectacular, lovely, fabulous, phenomenal, unbelievable, turnkey, turn key, ready to go, bulletproof, workhorse, ' +
   'hardly used, barely used, just getting broke in, just getting broken in, low miles, feels like home, feels new, looks new, smells new, cozy, comfortable, ' +
-  'comfy, quality, premium, powerhouse, beast, head turner, dream, pleasure, pretty, solid as a rock, tight as a drum, whisper quiet, super comfortable, strong runner, bargain, steal'
+  'comfy, premium, powerhouse, beast, head turner, dream, solid as a rock, tight as a drum, whisper quiet, super comfortable, strong runner, bargain, steal'
 )
   .split(',')
   .map((p) => p.trim());

@@ -200,7 +200,9 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       let to = i + 1;
       while (to < clause.to && talk.marks.isName(to) && words[to - 1]?.stop === 0) to++;
       const before = words[i - 1]?.norm ?? '';
-      const first = i === clause.from || words[i - 1]?.stop !== 0;
+      const first =
+        (i === clause.from || words[i - 1]?.stop !== 0) &&
+        (itemAt(words, to) !== undefined || words[to - 1]?.stop === 1);
       const after = own.find((m) => m.from >= to && m.from - to <= 6);
       const part =
         (after && made.test(after.parts[0] ?? '') ? after.parts[0] : undefined) ??

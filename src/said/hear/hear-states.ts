@@ -1,325 +1,129 @@
-// Why: "cracked", "no leaks", "works", "won't lock", "solid": what is wrong, denied, working or in good order.
-import { partOf } from '../../catalogue/index.ts';
-import type { states } from '../../catalogue/state.ts';
-import { neededThings } from './defect-words.ts';
-import { defectPhrases, goodPhrases, verbs } from './lexicon.ts';
+// Why: what is wrong with a part, or said not to be: the failure words of the trade, with their denials.
+import { defectPhrases } from './lexicon.ts';
+import { denialBefore, draftOf } from './state-draft.ts';
 import type { Clause, Draft, Talk } from './talk.ts';
 
-const be = new Set(
-  "is are was were be been 's 're looks look feels feel stays seems checks tests tested appears all still both they it and pretty real very nice really a little bit just good in got has have".split(
-    ' ',
-  ),
-);
-const lamps = new Set([
-  'headlamps',
-  'marker_lights',
-  'tail_lights',
-  'lights_led',
-  'awning_light',
-  'dash_gauges',
-]);
-/** Verbs that say a part works when they stand right after it. */
-const working = new Set(
-  'work works worked working run runs ran running start starts started fire fires light lights open opens opened close closes latch latches lock locks extend extends retract retracts heat heats cool cools flush flushes charge charges hold holds alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions operate operates engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blowing slide slides move moves go goes come comes adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings'.split(
-    ' ',
-  ),
-);
-const particles: Readonly<Record<string, RegExp>> = {
-  go: /^(?:out|in|up|down|on)$/,
-  goes: /^(?:out|in|up|down|on)$/,
-  come: /^(?:on|out|in|down|up)$/,
-  comes: /^(?:on|out|in|down|up)$/,
-  came: /^(?:on|out|in|down|up)$/,
-  pull: /^in$/,
-  pulls: /^(?:in|strong|hard)$/,
-  blow: /^(?:cold|hot|warm|strong)$/,
-  blowing: /^(?:cold|hot)$/,
-  move: /^(?:in|out|up|freely|smooth)$/,
-  moves: /^(?:in|out|up|freely|smooth)$/,
-  power: /^(?:up|on)$/,
-  powers: /^(?:up|on)$/,
-  shut: /^(?:off|tight)$/,
-  shuts: /^(?:off|tight)$/,
-  roll: /^(?:out|in|up)$/,
-  rolls: /^(?:out|in|up|smooth)$/,
-  slide: /^(?:out|in|both|smooth)$/,
-  slides: /^(?:out|in|both|smooth)$/,
-  swing: /^(?:out|free)$/,
-  swings: /^(?:out|free)$/,
-  hold: /^(?:pressure|water|air|vacuum|charge|steady|them|it|up|fine|good|)$/,
-};
-const adverbs = new Set(
-  'all both just still right also fine first easily smoothly only always now do does did are is were then actually great will can each really it they them'.split(
-    ' ',
-  ),
-);
-const subjects = new Set('it they that everything both all these those this one which burners he'.split(' '));
-const nounAfterSoft = new Set('start starter close touch light lights beam beams copy top'.split(' '));
-const negative = new Set(
-  "not never no won't wont don't doesn't doesnt isn't aren't can't cannot didn't wouldn't couldn't wasn't nor".split(
-    ' ',
-  ),
-);
-
-const quoteOf = (clause: Clause, at: number, length: number): { from: number; to: number } => ({
-  from: Math.max(clause.from, at - 7),
-  to: Math.min(clause.to, at + length + 5),
-});
-
-/** True when the words right before `i` in the clause deny it. */
-function deniedBefore(talk: Talk, clause: Clause, i: number): boolean {
-  for (let k = i - 1; k >= Math.max(clause.from, i - 4); k--) {
-    const n = talk.marks.words[k]?.norm ?? '';
-    if (negative.has(n)) return true;
-    if (verbs.at(talk.marks.words, k) && n !== 'come' && n !== 'go') return false;
-  }
+const afterSoft = /^(?:start|starter|close|touch|light|lights|beam|beams|copy|top)$/;
+/** Words that are a failure in one sentence and nothing in another, by what follows or comes before. */
+function isHarmless(talk: Talk, clause: Clause, i: number, length: number): boolean {
+  const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
+  const n = norm(i);
+  const next = norm(i + length);
+  if (n === 'soft') return afterSoft.test(next);
+  if (n === 'low')
+    return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage cutoff)$/.test(next);
+  if (n === 'gone' || n === 'lost') return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1));
+  if (n === 'flat') return /^(?:screen|floor|towing|spot|tow|roof|top)$/.test(next) || norm(i - 1) === 'a';
+  if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
+  if (/^smells?$/.test(n))
+    return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || (length === 1 && next === 'like');
+  if (n === 'warm')
+    return (
+      talk.scopes.denied[i] === 1 ||
+      !/^(?:dash_ac|ac_run|ac_roof|refrigerator|wheel_bearings|shore_cord|tire)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
+    );
+  if (n === 'surge' || n === 'pop' || n === 'pops' || n === 'bang')
+    return /^(?:protector|guard|tank|up|out|open|brake|the|it)$/.test(next);
+  if (n === 'broke' || n === 'broken') return next === 'in';
+  if (n === 'drain' || n === 'tick' || n === 'ticks') return false;
+  if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
+  if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
+  if (n === 'split' || n === 'splitting') return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
+  if (n === 'settles' || n === 'settled' || n === 'leans') return /^(?:in|down on)$/.test(next);
+  if (n === 'rips' || n === 'bubble') return next === 'through' || next === 'level';
   return false;
 }
 
-/** What is said of the state of parts in a clause. `taken` marks words that already gave something. */
+/** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const out: Draft[] = [];
   const { words } = talk.marks;
-  const scopes = talk.scopes;
-  const put = (
-    part: string,
-    aspect: string,
-    state: keyof typeof states,
-    sense: Draft['sense'],
-    polarity: Draft['polarity'],
-    at: number,
-    length: number,
-    weight: number,
-  ): void => {
-    const place = talk.placeOf(part, at, clause);
-    const doubt = talk.doubtAt(at);
-    taken.fill(1, at, at + length);
-    out.push({
-      part,
-      ...(place === undefined ? {} : { place }),
-      aspect,
-      value: { is: 'state', state },
-      sense,
-      polarity,
-      ...doubt,
-      ...quoteOf(clause, at, length),
-      at,
-      weight: doubt.hedged ? weight - 0.15 : weight,
-    });
-  };
+  const norm = (k: number): string => words[k]?.norm ?? '';
   for (let i = clause.from; i < clause.to; i++) {
-    if (taken[i] || scopes.elsewhere[i]) continue;
-    const inMention = clause.mentions.find((m) => m.from <= i && i < m.to);
-    const defect = defectPhrases.at(words, i);
-    const n = words[i]?.norm ?? '';
-    const denied = scopes.denied[i] === 1;
+    if (taken[i] || talk.scopes.elsewhere[i]) continue;
+    // "no water in any of these bays", "no drop", "nothing wet"
     if (
-      defect &&
-      i + defect.length <= clause.to &&
-      !(
-        inMention &&
-        inMention.to > i + defect.length - 1 &&
-        !/check|crack|leak|cell/.test(n) &&
-        inMention.to - inMention.from > 1
-      ) &&
-      !(inMention && inMention.from === i && inMention.to === i + defect.length && !/^(?:leak|oil)/.test(n))
-    ) {
-      const word = defect.values[0];
-      const next = words[i + defect.length]?.norm ?? '';
-      const skip =
-        !word ||
-        (n === 'soft' && nounAfterSoft.has(next)) ||
-        (n === 'low' && /^(?:beam|beams|profile|miles|mile|hours|mileage|and)$/.test(next)) ||
-        (n === 'gone' && words[i - 1]?.norm === 'have') ||
-        (n === 'missing' && false) ||
-        (n === 'flat' && /^(?:screen|floor|towing|spot)/.test(next)) ||
-        (n === 'warm' && denied);
-      if (!skip && word) {
-        const near = talk.partsFor(i, i + defect.length, clause);
-        const part = near[0];
-        const close =
-          clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
-          (words[clause.from]?.norm ?? '') in { it: 1, they: 1, that: 1 } ||
-          clause.to - clause.from <= 4;
-        if (part && (!word.near || close)) {
-          if (denied) {
-            if (word.noun || word.aspect !== 'operates' || /^(?:fails|out|stuck)$/.test(word.state))
-              put(part, word.aspect, 'no', 'absent', 'good', i, defect.length, 0.8);
-          } else
-            put(part, word.aspect, word.state, 'defect', 'bad', i, defect.length, part && close ? 0.82 : 0.7);
-        }
-        i += defect.length - 1;
-        continue;
-      }
-    }
-    if (inMention) continue;
-    // "no heat", "no picture"
-    if (
-      n === 'no' &&
-      neededThings.has(words[i + 1]?.norm ?? '') &&
+      norm(i) === 'no' &&
+      /^(?:water|moisture|drop|loss|movement)$/.test(norm(i + 1)) &&
       words[i]?.stop === 0 &&
       i + 1 < clause.to &&
-      !defectPhrases.at(words, i + 2) &&
-      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|drop|running|under)$/.test(
-        words[i + 2]?.norm ?? '',
-      )
+      (/^(?:in|inside|under|anywhere|intrusion|behind|around|at|on)$/.test(norm(i + 2)) ||
+        (/^(?:drop|loss|movement|moisture)$/.test(norm(i + 1)) &&
+          (i + 2 >= clause.to || norm(i + 2) === 'in')))
     ) {
-      const mention = clause.mentions.find((m) => m.to <= i) ?? undefined;
-      const part =
-        mention?.parts[0] ?? (clause.to - clause.from <= 4 ? talk.partFor(i, i + 2, clause) : undefined);
+      const part = talk.partFor(i, i + 2, clause);
       if (part) {
-        put(part, 'operates', 'fails', 'defect', 'bad', i, 2, 0.75);
+        out.push(
+          draftOf(
+            talk,
+            clause,
+            taken,
+            {
+              part,
+              aspect: /water|moisture/.test(norm(i + 1)) ? 'wet' : 'leak',
+              state: 'no',
+              sense: 'absent',
+              polarity: 'good',
+              weight: 0.75,
+            },
+            i,
+            2,
+          ),
+        );
         i++;
         continue;
       }
     }
-    const part = (): string | undefined => {
-      const before = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
-      if (before) return before.parts[0];
-      return talk.partFor(i, i + 1, clause);
-    };
-    const verb = verbs.at(words, i);
-    if (verb) {
-      const not = deniedBefore(talk, clause, i);
-      const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
-      const subjectNear =
-        mention !== undefined ||
-        subjects.has(words[clause.from]?.norm ?? '') ||
-        (words[clause.from]?.norm === 'and' && subjects.has(words[clause.from + 1]?.norm ?? '')) ||
-        i - clause.from <= 3;
-      const p = subjectNear ? part() : undefined;
-      if (
-        p &&
-        not &&
-        !/^(?:read|reads|see|find|finds|track|come|comes|came|run|ran|go|going|stop|move|moved|level)$/.test(
-          n,
-        )
-      ) {
-        put(p, 'operates', 'fails', 'defect', 'bad', i, 1, 0.75);
-        continue;
-      }
-      if (
-        p &&
-        not &&
-        /^(?:come|comes|go|move|run)$/.test(n) &&
-        /^(?:won't|wont|doesn't|not|don't)$/.test(words[i - 1]?.norm ?? '') &&
-        !/^i$|^we$/.test(words[i - 3]?.norm ?? words[i - 2]?.norm ?? '')
-      ) {
-        put(p, 'operates', 'fails', 'defect', 'bad', i, 1, 0.75);
-        continue;
-      }
-      const after = particles[n];
-      const right = !after || after.test(words[i + 1]?.norm ?? '');
-      if (p && !not && working.has(n) && right && isPredicate(talk, clause, i, mention?.to)) {
-        if (/^trips?$/.test(n) && p !== 'outlets_gfci') continue;
-        put(p, 'operates', 'works', 'operates', 'good', i, 1, mention ? 0.8 : 0.65);
-        continue;
-      }
-    }
-    if (
-      n === 'out' &&
-      (words[i]?.stop !== 0 ||
-        i === clause.to - 1 ||
-        /^(?:over|in|on|above|by)$/.test(words[i + 1]?.norm ?? '')) &&
-      /^(?:'s|is|are|one|ones|two|three|light|lights|marker|bulb|bulbs|lamp|lamps|beam|signal)$/.test(
-        words[i - 1]?.norm ?? '',
-      )
-    ) {
-      const p = part();
-      if (
-        p &&
-        (lamps.has(p) || (clause.mentions.length === 0 && lamps.has(talk.recent[0]?.parts[0] ?? '')))
-      ) {
-        put(
-          lamps.has(p) ? p : (talk.recent[0]?.parts[0] ?? p),
-          'operates',
-          'out',
-          'defect',
-          'bad',
+    const hit = defectPhrases.at(words, i);
+    const word = hit?.values[0];
+    if (!hit || !word || i + hit.length > clause.to) continue;
+    const end = i + hit.length;
+    const inside = clause.mentions.find((m) => m.from <= i && i < m.to);
+    // inside the name of a part only its last words can be a failure: "oil leak", never "smoke detector"
+    if (inside && !(inside.to <= end && (inside.to - inside.from > 1 || end > inside.to))) continue;
+    if (isHarmless(talk, clause, i, hit.length)) continue;
+    const denial = denialBefore(talk, clause, i);
+    const denied =
+      talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1);
+    const close =
+      clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
+      /^(?:it|they|that)$/.test(norm(clause.from)) ||
+      clause.to - clause.from <= 4;
+    const part = talk.partFor(i, end, clause);
+    if (!part || (word.near && !close)) continue;
+    if (!denied) {
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          {
+            part,
+            aspect: word.aspect,
+            state: word.state,
+            sense: 'defect',
+            polarity: 'bad',
+            weight: close ? 0.82 : 0.7,
+          },
           i,
-          1,
-          0.75,
-        );
-        continue;
-      }
+          hit.length,
+        ),
+      );
+    } else if (word.noun || (denial !== undefined && denial <= 3)) {
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          { part, aspect: word.aspect, state: 'no', sense: 'absent', polarity: 'good', weight: 0.8 },
+          i,
+          hit.length,
+        ),
+      );
     }
-    const good = goodPhrases.at(words, i);
-    const state = good?.values[0];
-    if (good && state && i + good.length <= clause.to) {
-      const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
-      const beside = mention !== undefined && i - mention.to <= 3;
-      const led =
-        be.has(words[i - 1]?.norm ?? '') &&
-        i > clause.from &&
-        (mention !== undefined ||
-          /^(?:it|they|that|these|those|everything|both|all|and|he)$/.test(words[clause.from]?.norm ?? ''));
-      const ends =
-        i + good.length === clause.to ||
-        (words[i + good.length - 1]?.stop ?? 0) > 0 ||
-        /^(?:and|too|also|on|up|in|for|at|under|all|again|there)$/.test(words[i + good.length]?.norm ?? '');
-      const strong = good.length > 1;
-      const weakFiller =
-        /^(?:okay|ok|good|fine|fair|new|full|level|clear|clean|held|even|true|fresh|hot|pass|passed)$/.test(
-          n,
-        ) && good.length === 1;
-      const joined = (words[i - 1]?.stop ?? 0) === 0;
-      const p = beside || led || strong ? part() : undefined;
-      const article = /^(?:a|an|the|some|my|your|of|for|with)$/.test(words[i - 1]?.norm ?? '');
-      if (p && ends && !article && (beside && joined ? true : led || (strong && !weakFiller)) && partOf(p)) {
-        const not = denied || deniedBefore(talk, clause, i);
-        if (not) put(p, 'condition', 'poor', 'defect', 'bad', i, good.length, 0.65);
-        else
-          put(
-            p,
-            /^(?:okay|ok|fine|good)$/.test(n) && good.length === 1 && devices.test(p)
-              ? 'operates'
-              : 'condition',
-            /^(?:okay|ok|fine|good)$/.test(n) && good.length === 1 && devices.test(p) ? 'works' : state,
-            /^(?:okay|ok|fine|good)$/.test(n) && good.length === 1 && devices.test(p)
-              ? 'operates'
-              : 'condition',
-            'good',
-            i,
-            good.length,
-            0.72,
-          );
-        i += good.length - 1;
-      }
-    }
+    i = end - 1;
   }
   return out;
-}
-
-const devices =
-  /lamp|light|alarm|pump|switch|camera|tv|radio|fan|horn|oven|cooktop|microwave|toilet|generator|inverter|furnace|ac_|wiper|signal|outlets|washer|dish|ice|step|awning|slide|jack|mirror|thermostat|fridge|refrigerator|antenna|plug|macerator|brake_controller|monitor|cruise/;
-
-/** The verb is said of a thing right before it, not of what somebody did. */
-function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number | undefined): boolean {
-  const { words } = talk.marks;
-  let k = i - 1;
-  while (
-    k >= clause.from &&
-    adverbs.has(words[k]?.norm ?? '') &&
-    k > (mentionEnd ?? clause.from - 1) - 1 &&
-    !subjects.has(words[k]?.norm ?? '')
-  )
-    k--;
-  if (k < clause.from)
-    return (
-      !/ing$/.test(words[i]?.norm ?? '') && words[i]?.capital === true && /s$/.test(words[i]?.norm ?? '')
-    );
-  const n = words[k]?.norm ?? '';
-  if (
-    /^(?:to|i|we|you|he|she|who|let|can|could|would|should|might|may|must|if|when|a|an|the|'d|'ll|gonna)$/.test(
-      n,
-    )
-  )
-    return false;
-  if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
-  if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return true;
-  if (n === 'and' && mentionEnd !== undefined) return true;
-  return (
-    (verbs.at(words, k) !== undefined && mentionEnd !== undefined) ||
-    (n === 'and' && k > clause.from && verbs.at(words, k - 1) !== undefined)
-  );
 }

@@ -30,6 +30,21 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       .join(' ');
     const after = clause.mentions.find((m) => m.from >= i + hit.length);
     const before = clause.mentions.filter((m) => m.to <= i).at(-1);
+    const person = /^(?:not going|not gonna)/.test(phrase);
+    if (
+      person &&
+      !words
+        .slice(Math.max(clause.from, i - 3), i)
+        .some((w) => /^(?:i|we|'m|'re)$/.test(w.norm) && w.norm !== "'re")
+    ) {
+      i += hit.length - 1;
+      continue;
+    }
+    const papers = /paper|record/.test(phrase)
+      ? 'records_folder'
+      : /drive|driven/.test(phrase)
+        ? 'road_test_drive'
+        : undefined;
     const general =
       /^(?:not found|don't know|i don't know|do not know|no idea|not done|not sure|i'm not sure|unknown)$/.test(
         phrase,
@@ -37,7 +52,8 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
     const other = talk.partsFor(i, i + hit.length, clause);
     const inPart =
       (before && !before.weak ? before.parts[0] : undefined) ?? after?.parts[0] ?? before?.parts[0];
-    const parts = inPart ? [inPart] : other.slice(0, 1);
+    const parts =
+      papers && !(inPart && /drive/.test(phrase)) ? [papers] : inPart ? [inPart] : other.slice(0, 1);
     if (parts.length === 0 && /drive|driven/.test(phrase)) parts.push('road_test_drive');
     // "the turbo, the injectors, I couldn't tell you": every part of the list
     if (!inPart) {

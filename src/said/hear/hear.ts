@@ -3,10 +3,12 @@ import { partOf } from '../../catalogue/index.ts';
 import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import type { Cue } from '../entry.ts';
 import { correctDrafts } from './correct.ts';
+import { hearGood } from './hear-good.ts';
 import { hearIdentity, knowWritten } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearStates } from './hear-states.ts';
 import { hearAdvice, hearCause, hearPraise, hearPresence, hearUnknown } from './hear-unknown.ts';
+import { hearWorks } from './hear-works.ts';
 import type { Heard, HeardObservation } from './heard.ts';
 import { markWords } from './marks.ts';
 import { scopesOf } from './scope.ts';
@@ -35,6 +37,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
       if (d.sense !== 'claim') last = d;
     }
   }
+  dropPresence(drafts);
   drafts.sort((a, b) => a.at - b.at);
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);
@@ -71,6 +74,24 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   };
 }
 
+/** "It's there" is worth saying only of a part of which nothing else is said nearby. */
+function dropPresence(drafts: Draft[]): void {
+  for (let i = drafts.length - 1; i >= 0; i--) {
+    const d = drafts[i] as Draft;
+    if (d.aspect !== 'present' || d.sense !== 'condition') continue;
+    const near = drafts
+      .slice(Math.max(0, i - 8), i + 9)
+      .some(
+        (o) =>
+          o !== d &&
+          o.part === d.part &&
+          Math.abs(o.at - d.at) <= 14 &&
+          (o.sense === 'quantity' || o.sense === 'identity'),
+      );
+    if (near) drafts.splice(i, 1);
+  }
+}
+
 /** Everything heard in one clause. */
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
   const praise = hearPraise(talk, clause);
@@ -78,10 +99,14 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const cause = unknown.length > 0 ? [] : hearCause(talk, clause, last, taken);
   const identity = hearIdentity(talk, clause, taken);
   const numbers = hearNumbers(talk, clause, taken);
-  const states =
-    praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0
-      ? []
-      : hearStates(talk, clause, taken);
+  const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
+  const states = idle
+    ? []
+    : [
+        ...hearStates(talk, clause, taken),
+        ...hearWorks(talk, clause, taken),
+        ...hearGood(talk, clause, taken),
+      ];
   const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
   const found = [...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));

@@ -9,6 +9,9 @@ export interface TypeWord {
 }
 
 const rows: readonly (readonly [part: string, aspect: string, words: string])[] = [
+  ['engine_oil', 'color', 'dark, honey, amber, golden'],
+  ['transmission', 'color', 'red, pink, brown, dark'],
+  ['coolant', 'type', 'green, orange, red, pink, yellow, extended life'],
   [
     'roof_membrane',
     'type',
@@ -19,11 +22,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
     'type',
     'full body paint, full paint, gel coat, decals, vinyl graphics, partial paint, two tone',
   ],
-  [
-    'sidewall_structure',
-    'type',
-    'fiberglass, aluminum, laminated, corrugated, stick and tin, vacuum bonded, gel coat',
-  ],
+  ['sidewall_structure', 'type', 'fiberglass, aluminum, laminated, corrugated, stick and tin, vacuum bonded'],
   ['windshield', 'type', 'one piece, two piece, single piece, heated, tinted'],
   [
     'tire',
@@ -40,15 +39,11 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'inverter_charger',
     'sine',
-    'pure sine, modified sine, true sine, pure sine wave, modified sine wave, square wave, modified',
+    'pure sine, modified sine, true sine, pure sine wave, modified sine wave, modified',
   ],
   ['generator', 'fuel', 'diesel, gas, gasoline, propane, lp=LP'],
   ['engine', 'fuel', 'diesel, gas, gasoline'],
-  [
-    'engine',
-    'type',
-    'v eight=V8, v ten=V10, v six=V6, inline six, turbo diesel, straight six, four cylinder, inline four',
-  ],
+  ['engine', 'type', 'inline six, turbo diesel, straight six, four cylinder, inline four'],
   [
     'radiator_cac',
     'type',
@@ -60,11 +55,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
     'type',
     'full wall, hydraulic, electric, cable, rack and pinion, flush floor, in wall, through frame, super slide, opposing, wardrobe',
   ],
-  [
-    'levelling_jacks',
-    'type',
-    'hydraulic, electric, air, four point, six point, automatic, auto, manual, scissor',
-  ],
+  ['levelling_jacks', 'type', 'hydraulic, electric, air, automatic, auto, manual, scissor'],
   ['patio_awning', 'type', 'power, electric, manual, pull out, box'],
   ['door_awning', 'type', 'power, electric, manual'],
   ['windows_side', 'type', 'dual pane, single pane, frameless, double pane, acrylic, tinted, thermal pane'],
@@ -76,7 +67,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   ['cooktop', 'type', 'induction, propane, gas, electric, lp=LP, glass top'],
   ['induction', 'type', 'induction, portable'],
   ['oven', 'type', 'gas, propane, electric, convection'],
-  ['microwave', 'type', 'convection, over the range'],
+  ['microwave', 'type', 'over the range'],
   [
     'water_heater_out',
     'type',
@@ -89,7 +80,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'floor_main',
     'type',
-    'porcelain tile, tile, ceramic tile, vinyl, vinyl plank, plank, carpet, laminate, hardwood, linoleum, wood, marble, lino, rubber floor',
+    'heated, porcelain tile, tile, ceramic tile, vinyl, vinyl plank, plank, carpet, laminate, hardwood, linoleum, wood, marble, lino, rubber floor',
   ],
   ['countertops', 'type', 'solid surface, granite, quartz, laminate, marble, butcher block'],
   ['cabinets', 'type', 'solid wood, cherry, maple, oak, hickory, walnut, alder, hardwood, birch'],

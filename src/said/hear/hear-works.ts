@@ -1,0 +1,225 @@
+// Why: "works", "won't lock", "I ran it": verbs of a part's work say that it does it or that it does not.
+import { neededThings } from './defect-words.ts';
+import { defectPhrases, verbs } from './lexicon.ts';
+import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
+import type { Clause, Draft, Talk } from './talk.ts';
+
+const set = (text: string): Set<string> => new Set(text.split(' '));
+const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
+/** Verbs that say a part works when they stand right after it. */
+const working = set(
+  'work works worked working run runs ran running start starts started fire fires light lights opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
+    'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings level levels',
+);
+const particles: Readonly<Record<string, RegExp>> = {
+  go: /^(?:out|in|up|down|on)$/,
+  goes: /^(?:out|in|up|down|on)$/,
+  come: /^(?:on|out|in)$/,
+  comes: /^(?:on|out|in)$/,
+  came: /^(?:on|out|in|down|up)$/,
+  pull: /^in$/,
+  pulls: /^(?:in|strong|hard)$/,
+  blow: /^(?:cold|hot|warm|strong)$/,
+  blows: /^(?:cold|hot|strong)$/,
+  blowing: /^(?:cold|hot)$/,
+  move: /^(?:in|out|up|freely|smooth)$/,
+  moves: /^(?:in|out|up|freely|smooth)$/,
+  power: /^(?:up|on)$/,
+  powers: /^(?:up|on)$/,
+  shut: /^(?:off|tight)$/,
+  shuts: /^(?:off|tight)$/,
+  roll: /^(?:out|in|up)$/,
+  rolls: /^(?:out|in|up|smooth)$/,
+  slide: /^(?:out|in|both|smooth)$/,
+  slides: /^(?:out|in|both|smooth)$/,
+  swing: /^(?:out|free)$/,
+  swings: /^(?:out|free)$/,
+  hold: /^(?:pressure|water|air|vacuum|charge|steady|them|it|up|fine|good)$/,
+  running: /^(?:fine|good|great|smooth|now)$/,
+  level: /^(?:itself|up|fine)$/,
+};
+const adverbs = set(
+  'all both just still right also fine first easily smoothly only always now do does did are is were then actually great will can each really of them three four two',
+);
+const subjects = set('it they that everything both all these those which burners he and them');
+/** Said by somebody who did it: "I ran it", "we tested both". */
+const done = set(
+  'ran run tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
+);
+const objects = set('it them that all both every each these those everything him three two four the');
+
+/** Working and failing, by verbs, in a clause. */
+export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
+  const out: Draft[] = [];
+  const { words } = talk.marks;
+  const put = (v: Verdict, at: number, length: number): void =>
+    void out.push(draftOf(talk, clause, taken, v, at, length));
+  const fails = (part: string, state: 'fails' | 'out' = 'fails'): Verdict => ({
+    part,
+    aspect: 'operates',
+    state,
+    sense: 'defect',
+    polarity: 'bad',
+    weight: 0.75,
+  });
+  const works = (part: string, weight: number): Verdict => ({
+    part,
+    aspect: 'operates',
+    state: 'works',
+    sense: 'operates',
+    polarity: 'good',
+    weight,
+  });
+  const norm = (i: number): string => words[i]?.norm ?? '';
+  const lead = norm(clause.from);
+  const asked =
+    /^(?:when|if|let|lets|how|what|where|letting|before|after|until|while)$/.test(lead) ||
+    (lead === 'let' && norm(clause.from + 1) === "'s");
+  for (let i = clause.from; i < clause.to; i++) {
+    if (taken[i] || talk.scopes.elsewhere[i]) continue;
+    const n = norm(i);
+    const inMention = clause.mentions.some((m) => m.from <= i && i < m.to);
+    // "no heat", "no picture"
+    if (
+      n === 'no' &&
+      neededThings.has(norm(i + 1)) &&
+      words[i]?.stop === 0 &&
+      i + 1 < clause.to &&
+      !defectPhrases.at(words, i + 2) &&
+      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|drop|running|under|anywhere|hammer|lines?)$/.test(
+        norm(i + 2),
+      )
+    ) {
+      const part =
+        clause.mentions.find((m) => m.to <= i)?.parts[0] ??
+        (clause.to - clause.from <= 4 ? talk.partFor(i, i + 2, clause) : undefined);
+      if (part) {
+        put(fails(part), i, 2);
+        i++;
+        continue;
+      }
+    }
+    if (inMention) continue;
+    if (
+      done.has(n) &&
+      /^(?:i|we|just|did|'ve|we've)$/.test(norm(i - 1)) &&
+      objects.has(norm(i + 1)) &&
+      talk.scopes.denied[i] !== 1
+    ) {
+      const part = talk.partFor(i, i + 1, clause);
+      if (part && !/twice already|out of/.test(norm(i + 2))) {
+        put(works(part, 0.65), i, 2);
+        continue;
+      }
+    }
+    if (verbs.at(words, i)) {
+      const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
+      const near = mention !== undefined || subjects.has(lead) || i - clause.from <= 4;
+      const part = near ? subjectOf(talk, clause, i) : undefined;
+      const denial = denialBefore(talk, clause, i);
+      if (part && denial !== undefined) {
+        const person = /^(?:i|we|you)$/.test(norm(i - denial - 1)) || /^(?:i|we)$/.test(norm(i - denial - 2));
+        const loose =
+          /^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n);
+        if (!person && !loose && !(/^(?:come|comes|go|run)$/.test(n) && denial > 1)) put(fails(part), i, 1);
+        continue;
+      }
+      const after = particles[n];
+      const jack =
+        part === 'levelling_jacks' &&
+        /^(?:come|comes|came|go|goes)$/.test(n) &&
+        /^(?:down|up)$/.test(norm(i + 1)) &&
+        !/^slow/.test(norm(i + 2));
+      if (
+        part &&
+        working.has(n) &&
+        !asked &&
+        (!after || after.test(norm(i + 1)) || jack) &&
+        isPredicate(talk, clause, i, mention?.to)
+      ) {
+        if (
+          (/^trips?$/.test(n) && part !== 'outlets_gfci') ||
+          (/^(?:come|comes|came)$/.test(n) &&
+            /^(?:in|out)$/.test(norm(i + 1)) &&
+            i + 2 < clause.to &&
+            words[i + 1]?.stop === 0)
+        )
+          continue;
+        put(works(part, mention ? 0.8 : 0.65), i, 1);
+        continue;
+      }
+    }
+    if (
+      n === 'out' &&
+      (words[i]?.stop !== 0 || i === clause.to - 1 || /^(?:over|in|on|above|by)$/.test(norm(i + 1))) &&
+      /^(?:'s|is|are|one|ones|two|three|light|lights|marker|bulb|bulbs|lamp|lamps|beam|signal)$/.test(
+        norm(i - 1),
+      )
+    ) {
+      const near = [subjectOf(talk, clause, i), talk.recent[0]?.parts[0]].find(
+        (p) => p !== undefined && lamps.has(p),
+      );
+      if (near) put(fails(near, 'out'), i, 1);
+      continue;
+    }
+    // "check engine light's not on": a warning that does not show
+    if (
+      (n === 'on' || n === 'lit') &&
+      clause.mentions.some((m) => m.parts[0] === 'dash_gauges' && m.to <= i) &&
+      denialBefore(talk, clause, i) !== undefined
+    ) {
+      put(
+        { part: 'dash_gauges', aspect: 'lit', state: 'no', sense: 'absent', polarity: 'good', weight: 0.75 },
+        i,
+        1,
+      );
+      continue;
+    }
+    // "all four down", "both on": short for a thing done
+    if (
+      (n === 'down' || n === 'on' || n === 'up' || n === 'lit') &&
+      /^(?:all|both)$/.test(lead) &&
+      clause.to - clause.from <= 4 &&
+      i === clause.to - 1
+    ) {
+      const part = talk.partFor(clause.from, i, clause);
+      if (part) put(works(part, 0.65), i, 1);
+    }
+  }
+  return out;
+}
+
+/** The verb is said of a thing right before it, not of what somebody did. */
+function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number | undefined): boolean {
+  const { words } = talk.marks;
+  const norm = (k: number): string => words[k]?.norm ?? '';
+  const lead =
+    norm(clause.from) === 'and' || norm(clause.from) === 'so' ? norm(clause.from + 1) : norm(clause.from);
+  const verb = norm(i);
+  let k = i - 1;
+  while (k >= clause.from && adverbs.has(norm(k)) && k >= (mentionEnd ?? clause.from)) k--;
+  if (k < clause.from)
+    return (/^(?:all|both)$/.test(lead) && !/ing$/.test(verb)) || (/s$/.test(verb) && !/ss$/.test(verb));
+  const n = norm(k);
+  if (
+    /^(?:to|i|we|you|he|she|who|let|can|could|would|should|might|may|must|if|when|a|an|'d|'ll|gonna|the|with|before|for|my)$/.test(
+      n,
+    )
+  )
+    return false;
+  if (
+    /^(?:open|light|lights|level|seal|power|sound|trip)$/.test(verb) &&
+    !(mentionEnd !== undefined && k < mentionEnd) &&
+    !subjects.has(n) &&
+    !talk.marks.places.some((p) => p.to === i)
+  )
+    return false;
+  if (/^(?:works|work|working|worked)$/.test(verb) && !/^(?:i|we|you|he|she)$/.test(lead)) return true;
+  if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
+  if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return lead !== 'let';
+  if (talk.marks.places.some((p) => p.to === i)) return true;
+  return (
+    (verbs.at(words, k) !== undefined && mentionEnd !== undefined) ||
+    (n === 'and' && k > clause.from && verbs.at(words, k - 1) !== undefined)
+  );
+}
