@@ -130,7 +130,7 @@ describe('entries', () => {
 });
 
 describe('files', () => {
-  const put = (name: string, body: BodyInit): [string, RequestInit] => [
+  const put = (name: string, body: string | Uint8Array<ArrayBuffer>): [string, RequestInit] => [
     `/api/units/${unit}/batches/b1/files/${name}`,
     { method: 'PUT', body },
   ];
@@ -232,7 +232,7 @@ describe('who may ask', () => {
     ]) {
       await refused('/api/entries', 403, 'other-origin', {
         ...entry,
-        headers: { ...entry.headers, ...headers } as HeadersInit,
+        headers: { ...entry.headers, ...headers } as Record<string, string>,
       });
     }
     expect(await kept()).toBe(before);
@@ -240,7 +240,7 @@ describe('who may ask', () => {
       (
         await house.ask('/api/entries', {
           ...entry,
-          headers: { ...entry.headers, origin: 'http://localhost' } as HeadersInit,
+          headers: { ...entry.headers, origin: 'http://localhost' } as Record<string, string>,
         })
       ).status,
     ).toBe(200);

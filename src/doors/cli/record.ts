@@ -1,7 +1,7 @@
 // Why: what is known of a unit after a walk, each value with its evidence, as a table or as JSON.
 import { partOf, stationOf } from '../../catalogue/index.ts';
 import { fold } from '../../known/fold.ts';
-import type { Known, UnitRecord } from '../../known/record.ts';
+import type { Known, UnitFacts, UnitRecord } from '../../known/record.ts';
 import { sayDoubt, sayEvidence } from '../words/say-evidence.ts';
 import { aspectName, sayValue, subjectTitle } from '../words/say-value.ts';
 import type { Command } from './command.ts';
@@ -22,10 +22,26 @@ const knownJson = (k: Known): Record<string, unknown> => ({
   evidence: k.evidence.map(evidenceJson),
 });
 
+const unitJson = (u: UnitFacts): Record<string, unknown> => ({
+  id: u.id,
+  kind: u.vehicle ?? null,
+  stock: u.stock ?? null,
+  name: u.name ?? null,
+  maker: u.maker ?? null,
+  model: u.model ?? null,
+  year: u.year ?? null,
+  arrived: u.arrived ?? null,
+  consigned: u.consigned ?? null,
+  asking: u.asking === undefined ? null : u.asking / 100,
+  equipment: u.equipment,
+  invented: u.invented,
+  put_away: u.putAway,
+});
+
 /** A record as documented in docs/guide/json.md. */
 export function recordJson(record: UnitRecord): Record<string, unknown> {
   return {
-    unit: record.unit,
+    unit: unitJson(record.unit),
     known: record.known.map(knownJson),
     claims: record.claims.map((o) => ({
       part: o.part,

@@ -1,8 +1,10 @@
 // Why: one screen after a walk: the unit, what is wrong first, the figures, what nobody looked at, what was not understood.
 import { stationOf } from '../../catalogue/index.ts';
 import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
+import type { Figure } from '../../figured/figure.ts';
 import type { Finding } from '../../judged/finding.ts';
 import type { Packet } from '../../published/document.ts';
+import { readDay } from '../../units/day.ts';
 import type { AccountLine } from '../wire/api.ts';
 import { sayEvidence } from '../words/say-evidence.ts';
 import { sayDay, sayMoney, saySides, sayValue, subjectTitle } from '../words/say-value.ts';
@@ -28,14 +30,14 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
   add(
     paint(
       'bold',
-      cut(`${unit.name ?? 'A unit without a name'}  (${kind}, stock ${unit.stock ?? 'not known'})`),
+      cut(`${unit.name ?? 'A unit without a name'} (${kind}, stock ${unit.stock ?? 'not known'})`),
     ),
   );
   if (unit.invented) add('Invented: this unit does not exist.');
   const { walkedBy, walkedOn } = packet.report;
   add(
     cut(
-      `Walked ${walkedOn.join(', ') || 'on no known day'}${walkedBy.length > 0 ? ` by ${walkedBy.join(', ')}` : ''}; judged as of ${sayDay(packet.on)}`,
+      `Walked ${walkedOn.map((d) => (readDay(d) ? sayDay(readDay(d)!) : d)).join(', ') || 'on no known day'}${walkedBy.length > 0 ? ` by ${walkedBy.join(', ')}` : ''}; judged as of ${sayDay(packet.on)}`,
     ),
   );
 
@@ -54,13 +56,7 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
   add(
     `${paint('bold', 'Figures')}     ${worked.length} worked out, ${packet.figures.length - worked.length} lack something`,
   );
-  for (const f of worked.slice(0, mostFigures)) {
-    if (f.result.is !== 'worked') continue;
-    const where = f.place ? `, ${f.place.replaceAll('-', ' ')}` : '';
-    add(
-      `  ${cut(`${sayValue(f.result.value, f.card.gives.part, f.card.gives.aspect)}  ${f.card.asks}${where}`, io.width - 2)}`,
-    );
-  }
+  for (const f of quantitiesFirst(worked).slice(0, mostFigures)) add(`  ${cut(figureLine(f), io.width - 2)}`);
   if (worked.length > mostFigures) add(`  and ${worked.length - mostFigures} more in the report`);
   const { price } = packet;
   add(
@@ -89,17 +85,36 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
     `${paint('bold', 'Listing')}     ${claims.length} sentences published, ${packet.claims.length - claims.length} held back as not backed or contradicted`,
   );
 
+  const used = new Set(
+    account
+      .filter((a) => a.did === 'understood' || a.did === 'partly' || a.did === 'kept')
+      .map((a) => a.file),
+  );
   const missing = account.filter((a) => a.did === 'missing').map((a) => a.file);
   const puzzled = account.filter((a) => a.line !== undefined || a.did === 'refused').length;
   add();
   add(
-    `${paint('bold', 'Files')}       ${account.filter((a) => a.did === 'understood' || a.did === 'partly' || a.did === 'kept').length - account.filter((a) => a.line !== undefined && a.did === 'partly').length} read or kept${missing.length > 0 ? `; not there, so unknown: ${missing.join(', ')}` : ''}`,
+    `${paint('bold', 'Files')}       ${used.size} read or kept${missing.length > 0 ? `; not there, so unknown: ${missing.join(', ')}` : ''}`,
   );
   if (puzzled > 0)
     add(
       `  ${puzzled} ${puzzled === 1 ? 'place was' : 'places were'} not understood (listed above); the raw words are kept`,
     );
   return `${lines.join('\n')}\n`;
+}
+
+const isQuantity = (f: Figure): boolean => f.result.is === 'worked' && f.result.value.is === 'quantity';
+const quantitiesFirst = (figures: readonly Figure[]): readonly Figure[] =>
+  figures.toSorted((a, b) => Number(isQuantity(b)) - Number(isQuantity(a)));
+
+/** "How old is this tire? left front: 8.5 years (± 0.02)". The words leave out a doubt finer than what they show; here it is told. */
+function figureLine(f: Figure): string {
+  if (f.result.is !== 'worked') return '';
+  const { value } = f.result;
+  const words = sayValue(value, f.card.gives.part, f.card.gives.aspect);
+  const doubt = value.is === 'quantity' && !words.includes('±') ? value.plusOrMinus : undefined;
+  const where = f.place ? ` ${f.place.replaceAll('-', ' ')}:` : '';
+  return `${f.card.asks}${where} ${words}${doubt ? ` (± ${Number(doubt.toPrecision(1))})` : ''}`;
 }
 
 function said(f: Finding): string {

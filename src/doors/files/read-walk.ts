@@ -12,6 +12,8 @@ import { FileRefusal } from './walk-file.ts';
 /** The log takes so many cues in one entry; a longer transcript is kept in several. */
 const mostCues = 50_000;
 
+const thousandths = (seconds: number): number => Math.round(seconds * 1000) / 1000;
+
 /** The log takes so many characters in one cue. */
 const mostLetters = 20_000;
 const shorten = (cue: Cue): readonly Cue[] => {
@@ -50,8 +52,10 @@ export function readWalk(
   }
   const heard = hear(cues, kind ? { vehicle: kind } : {});
   const ids: string[] = [];
+  /** Taken back with nothing put in its place: the speaker's own ruling. */
+  const takenBack = new Set<string>();
   for (const o of heard.observations) {
-    const replaces = (o.corrects ?? []).flatMap((i) => ids[i] ?? []);
+    const replaces = (o.corrects ?? []).flatMap((i) => ids[i] ?? []).slice(0, 50);
     const made = make({
       kind: 'observation',
       walk: about.walk,
@@ -62,13 +66,29 @@ export function readWalk(
       polarity: o.polarity,
       hedged: o.hedged,
       sure: o.sure,
-      source: { from: 'speech', media: file.media.id, start: o.start, end: o.end, words: o.words },
+      source: {
+        from: 'speech',
+        media: file.media.id,
+        start: thousandths(o.start),
+        end: thousandths(o.end),
+        words: o.words,
+      },
       at: addSeconds(about.at, o.start),
       ...(o.place === undefined ? {} : { place: o.place }),
       ...(o.saidBy === undefined ? {} : { saidBy: o.saidBy }),
       ...(replaces.length > 0 ? { replaces } : {}),
     });
     ids.push(made.id);
+    if (o.retracted) takenBack.add(made.id);
+    for (const id of replaces) takenBack.delete(id);
+  }
+  for (const id of takenBack) {
+    make({
+      kind: 'ruling',
+      on: id,
+      ruling: 'reject',
+      why: 'Taken back by the speaker in the same recording.',
+    });
   }
   return { drafts: [], faults, account: [sayWalk(file.name, cues.length, ids.length, faults.length)] };
 }

@@ -90,7 +90,10 @@ export async function serve(options: ServeOptions): Promise<number> {
   for (const d of keeper.damage)
     complain(`${d.file}:${d.line}: ${sayProblem(d.code).says} ${sayProblem(d.code).remedy}\n`);
   const stopped = untilStopped();
-  const demo = await loadDemo(join(project, 'demo', 'walks'), keeper, dealership, progress);
+  const demo: Awaited<ReturnType<typeof loadDemo>> =
+    env.WALKWRIGHT_DEMO === 'none'
+      ? { problems: [] }
+      : await loadDemo(join(project, 'demo', 'walks'), keeper, dealership, progress);
   progressEnd();
   for (const problem of demo.problems) complain(`${problem}\n`);
   const clock = (): Date => new Date();
