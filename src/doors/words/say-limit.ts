@@ -1,7 +1,6 @@
 // Why: a limit without its author is an opinion; this words who says so, how binding it is, and when it was read.
 
 import { plainDay } from '../../published/plain-day.ts';
-import { standingWords } from '../../published/plain-limit.ts';
 import type { Citation, Standing } from '../../standards/standard.ts';
 import { readDay } from '../../units/day.ts';
 
@@ -15,8 +14,6 @@ export const standingTitles: Readonly<Record<Standing, string>> = {
   'trade practice': 'Trade practice',
   'house default': 'House defaults',
 };
-
-export const sayStanding = (standing: Standing): string => standingWords[standing];
 
 /** "read 24 Nov 2026", "from memory, not looked up", "common practice, no publication". */
 export function sayRead(read: Citation['read']): string {

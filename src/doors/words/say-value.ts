@@ -5,8 +5,7 @@ import type { Fact } from '../../known/facts.ts';
 import { aspectName } from '../../published/plain-subject.ts';
 import { plainValue } from '../../published/plain-value.ts';
 import type { Value } from '../../said/entry.ts';
-import { convert } from '../../units/quantity.ts';
-import { type Unit, unitFact } from '../../units/unit.ts';
+import { unitFact } from '../../units/unit.ts';
 
 export { dayWithAge, plainDay as sayDay } from '../../published/plain-day.ts';
 export {
@@ -34,15 +33,8 @@ export function sayField(part: string, aspect: string): string {
   return symbol === '' ? aspectName(part, aspect) : `${aspectName(part, aspect)} (${symbol})`;
 }
 
-/** "$400 to $700"; one sum when both are the same. */
-export { sayMoneyRange } from './say-money-range.ts';
-
 /** The sides of a conflict: "38.2 ft against 39 ft". One value when there is none. */
 export const saySides = (fact: Fact): string =>
   fact.standing === 'conflict'
     ? fact.sides.map((s) => sayValue(s.value, fact.part, fact.aspect)).join(' against ')
     : sayValue(fact.value, fact.part, fact.aspect);
-
-/** A number of one unit in another, rounded to what a person reads: for pickers that change the unit. */
-export const inOtherUnit = (value: number, from: Unit, to: Unit): number =>
-  Number(convert(value, from, to).toPrecision(6));

@@ -1,5 +1,5 @@
 // Why: a verdict is a word with a meaning that a buyer can be held to; here is that meaning, once.
-import type { Outcome, Verdict, Weight } from '../../judged/rule.ts';
+import type { Verdict, Weight } from '../../judged/rule.ts';
 
 /** The word that stands beside the glyph, and what it means. None of them says that anything is safe. */
 export const verdictMeanings: Readonly<Record<Verdict, string>> = {
@@ -9,8 +9,6 @@ export const verdictMeanings: Readonly<Record<Verdict, string>> = {
   sound: 'Was looked at and met what was asked, on that day.',
   'not seen': 'Nobody looked, or what was seen settles nothing.',
 };
-
-export const sayVerdict = (verdict: Verdict): string => verdict;
 
 /** "1 stop, 6 repair, 9 watch, 88 sound, 23 not seen": worst first, nought left out. */
 export function sayTally(tally: Readonly<Record<Verdict, number>>): string {
@@ -26,10 +24,3 @@ const weights: Readonly<Record<Weight, string>> = {
   wear: 'something is wearing out',
 };
 export const sayWeight = (weight: Weight): string => weights[weight];
-
-const outcomes: Readonly<Record<Outcome, string>> = {
-  meets: 'meets what was asked',
-  fails: 'does not meet what was asked',
-  'cannot tell': 'cannot be told from what is on record',
-};
-export const sayOutcome = (outcome: Outcome): string => outcomes[outcome];

@@ -46,14 +46,12 @@ export function spotOf(f: Pick<Finding, 'part' | 'place'>): PlaceSpot {
 }
 
 /** Brakes and the like "at the front" are at the front axle, not at the bumper. */
-const atAxle = (f: Finding, axles: Axles): number | undefined =>
-  partOf(f.part)?.station !== 'wheels'
-    ? undefined
-    : f.place === 'front'
-      ? axles.front
-      : f.place === 'rear'
-        ? axles.rear[0]
-        : undefined;
+function atAxle(f: Finding, axles: Axles): number | undefined {
+  if (partOf(f.part)?.station !== 'wheels') return undefined;
+  if (f.place === 'front') return axles.front;
+  const isTrailerSide = axles.front === undefined && (f.place === 'left' || f.place === 'right');
+  return f.place === 'rear' || isTrailerSide ? axles.rear[0] : undefined;
+}
 
 /** Feet from pin to pin: across, so that a pin leaves its neighbor's number free, and up. */
 const reach = { across: 1.8, up: 1.3 };
