@@ -1,5 +1,8 @@
 // Why: how anything gets in: the files of a walk, or one observation written by hand.
+import { useState } from 'react';
 import { useSearchParams } from 'wouter';
+import { hasWriter } from '../kept/writer.ts';
+import { WriterField } from '../kept/writer-field.tsx';
 import { useUnit } from '../unit/unit-context.ts';
 import { DropFiles } from './drop-files.tsx';
 import { ObservationForm } from './observation-form.tsx';
@@ -14,6 +17,7 @@ export function Add() {
     place: params.get('place') ?? undefined,
     aspect: params.get('aspect') ?? undefined,
   };
+  const [named] = useState(hasWriter);
   const hasWalk = packet.record.transcripts.length > 0;
   return (
     <div className="lead two-columns">
@@ -23,6 +27,7 @@ export function Add() {
       </section>
       <section aria-labelledby="by-hand">
         <h2 id="by-hand">{again ? 'Measure or look again' : 'Write down one thing you saw or measured'}</h2>
+        {!named && <WriterField />}
         <ObservationForm
           key={`${again?.id}${subject.part}${subject.place}${subject.aspect}`}
           subject={subject}

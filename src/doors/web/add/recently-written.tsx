@@ -4,7 +4,9 @@ import { useUnit } from '../unit/unit-context.ts';
 
 export function RecentlyWritten() {
   const { packet, rule } = useUnit();
-  const written = [...packet.record.standing.values()].filter((o) => o.device === 'web');
+  const written = [...packet.record.standing.values()].filter(
+    (o) => o.device === 'web' && o.source.from === 'typed',
+  );
   const shown = written.sort((a, b) => (a.at < b.at ? 1 : -1)).slice(0, 6);
   if (shown.length === 0) return null;
   return (

@@ -21,7 +21,7 @@ export function cellsOf(value: Value): Cells {
     case 'quantity':
       return {
         ...emptyCells,
-        value: String(value.value),
+        value: value.upTo === undefined ? String(value.value) : `${value.value} to ${value.upTo}`,
         unit: value.unit,
         plusOrMinus: value.plusOrMinus === undefined ? '' : String(value.plusOrMinus),
       };
@@ -70,7 +70,7 @@ export function unitsFor(aspect: Aspect): readonly Unit[] {
 
 const numberOf = (text: string): number | undefined => {
   const plain = text.trim().replace(/,(?=\d{3}\b)/g, '');
-  return /^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(plain) ? Number(plain) : undefined;
+  return /^[+-]?(\d+(\.\d*)?|\.\d+)$/.test(plain) ? Number(plain) + 0 : undefined;
 };
 
 /** Reads the cells: a value of the log, or what is wrong with them as a sentence. */

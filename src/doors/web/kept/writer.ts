@@ -1,8 +1,10 @@
 // Why: everything written carries a name, so this device remembers whose hands it is in.
 const key = 'walkwright.writer';
+/** Stands where a name should. */
+export const nameless = 'no name given';
 
 /** The name under which things are written from this device. */
-export const writer = (): string => localStorage.getItem(key) ?? 'no name given';
+export const writer = (): string => localStorage.getItem(key) ?? nameless;
 
 export const hasWriter = (): boolean => localStorage.getItem(key) !== null;
 

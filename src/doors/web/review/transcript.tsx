@@ -66,7 +66,11 @@ function OneTranscript({ transcript, all, chosen, onShow }: Props & { transcript
   const now = transcript.cues.findLastIndex((c) => c.start <= second + 0.05);
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    ref.current?.querySelector(`[data-cue="${now}"]`)?.scrollIntoView({ block: 'nearest' });
+    const line = ref.current?.querySelector(`[data-cue="${now}"]`);
+    if (!line) return;
+    const { top, bottom } = line.getBoundingClientRect();
+    const isInSight = top > innerHeight * 0.2 && bottom < innerHeight * 0.75;
+    line.scrollIntoView({ block: isInSight ? 'nearest' : 'center' });
   }, [now]);
   const headAt = (i: number): string | undefined => {
     const cue = transcript.cues[i];

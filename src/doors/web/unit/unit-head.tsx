@@ -2,12 +2,19 @@
 import { Link } from 'wouter';
 import { vehicleKindNames } from '../../../catalogue/vehicle-kind.ts';
 import { daysBetween, readDay } from '../../../units/day.ts';
+import { nameless } from '../kept/writer.ts';
 import { Tally } from '../mark/tally.tsx';
 import { ModeSwitch } from '../mode/mode-switch.tsx';
 import { useUnit } from './unit-context.ts';
 
 const hereWords = (days: number): string =>
   days <= 0 ? 'came in today' : days === 1 ? 'here 1 day' : `here ${days} days`;
+
+function walkedBy(names: readonly string[]): string {
+  if (names.length === 0) return 'not walked yet';
+  const known = [...new Set(names)].filter((n) => n !== nameless);
+  return known.length === 0 ? 'walked' : `walked by ${known.join(', ')}`;
+}
 
 export function UnitHead() {
   const { packet } = useUnit();
@@ -19,7 +26,7 @@ export function UnitHead() {
     unit.vehicle && vehicleKindNames[unit.vehicle],
     unit.year && `year ${unit.year}`,
     here !== undefined && hereWords(here),
-    walks.length > 0 ? `walked by ${[...new Set(walks.map((w) => w.by))].join(', ')}` : 'not walked yet',
+    walkedBy(walks.map((w) => w.by)),
   ].filter(Boolean);
   const named =
     unit.name ?? ([unit.year, unit.maker, unit.model].filter(Boolean).join(' ') || 'A unit without a name');

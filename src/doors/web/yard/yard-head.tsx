@@ -1,14 +1,12 @@
 // Why: whose yard this is, how many stand in it, who is writing, and on what paper.
-import { useState } from 'react';
 import { plainDay } from '../../../published/plain-day.ts';
 import { useAbout, useToday } from '../ask/about.tsx';
-import { hasWriter, setWriter, writer } from '../kept/writer.ts';
+import { WriterField } from '../kept/writer-field.tsx';
 import { ModeSwitch } from '../mode/mode-switch.tsx';
 
 export function YardHead({ units }: { units: number | undefined }) {
   const { dealership } = useAbout();
   const today = useToday();
-  const [name, setName] = useState(() => (hasWriter() ? writer() : ''));
   const count = units === undefined ? '' : units === 1 ? 'one unit · ' : `${units} units · `;
   return (
     <header className="head">
@@ -20,19 +18,7 @@ export function YardHead({ units }: { units: number | undefined }) {
         </p>
       </div>
       <div className="row wide">
-        <label className="row small">
-          <span>You are</span>
-          <input
-            className="writer"
-            value={name}
-            placeholder="your name"
-            autoComplete="name"
-            onChange={(e) => {
-              setName(e.target.value);
-              setWriter(e.target.value);
-            }}
-          />
-        </label>
+        <WriterField />
         <ModeSwitch />
       </div>
     </header>
