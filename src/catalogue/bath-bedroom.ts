@@ -24,6 +24,8 @@ export const bathBedroomParts: readonly Part[] = [
     name: 'Shower and tub',
     station: 'bath-bedroom',
     say: [
+      'caulk',
+      'caulking',
       'shower',
       'pan',
       'enclosure',

@@ -175,7 +175,7 @@ say('heat', 'overheating', 'overheats, overheating, runs hot, running hot, ran h
 say(
   'operates',
   'fails',
-  'dead, toast, junk, no good, inop, inoperative, inoperable, failed, fails, fail, nonfunctional, not functional, kaput, fried, blown, conked out, quit, quit working, shorted, out of order, not working, down for the count, does nothing, nothing happens, no response, nothing either way, no go, stone dead, not responding, gave up, doesnt work, burned out, burnt out',
+  'dead, toast, junk, no good, inop, inoperative, inoperable, failed, fails, fail, nonfunctional, not functional, kaput, fried, blown, conked out, quit, quit working, shorted, out of order, not working, down for the count, does nothing, nothing happens, no response, no go, stone dead, not responding, gave up, doesnt work, burned out, burnt out',
 );
 say('operates', 'fails', 'bad', near);
 say(

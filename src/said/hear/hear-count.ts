@@ -31,6 +31,8 @@ const nouns: Readonly<
   zones: { parts: ['thermostats', 'ac_roof'], aspect: 'count' },
   panel: { parts: ['solar_array'], aspect: 'count' },
   panels: { parts: ['solar_array'], aspect: 'count' },
+  stored: { parts: ['engine_ecm'], aspect: 'stored' },
+  active: { parts: ['engine_ecm'], aspect: 'active' },
   recliners: { parts: ['dinette_sofa'], aspect: 'count' },
 };
 const betweens = new Set(
@@ -128,6 +130,12 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     ) {
       return { part, aspect: 'failed_count', count: value, sure: true };
     }
+  }
+  // "four six-volt flooded"
+  if (joined && value > 1 && clause.numbers.some((n) => n.from === span.bare && n.unit !== undefined)) {
+    const part = parts[0];
+    if (part && /batter|solar|ac_|tank|slide|tire/.test(part))
+      return { part, aspect: 'count', count: value, sure: true };
   }
   // "three slides ... two on the passenger side"
   if (

@@ -24,7 +24,7 @@ export interface HearRow {
   readonly retracted?: true;
 }
 
-const valueOf = (o: HeardObservation): Pick<HearRow, 'value' | 'upTo' | 'unit' | 'of'> => {
+const shown = (o: HeardObservation): Pick<HearRow, 'value' | 'upTo' | 'unit' | 'of'> => {
   const v = o.value;
   switch (v.is) {
     case 'quantity':
@@ -56,7 +56,7 @@ export function hearJson(heard: Heard): HearRow[] {
     ...(o.place === undefined ? {} : { place: placeWords(o.place) }),
     aspect: aspectOf(o.part, o.aspect)?.name ?? o.aspect,
     kind: o.sense,
-    ...valueOf(o),
+    ...shown(o),
     polarity: o.polarity,
     hedged: o.hedged,
     ...(o.saidBy === undefined ? {} : { saidBy: o.saidBy }),

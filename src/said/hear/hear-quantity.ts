@@ -126,7 +126,17 @@ export function pair(
     if (!value) return;
     const words = named(talk, clause, span, part, a);
     const again = last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
-    if (!said && words === 0 && !(a.within && base >= 1.6 && !isGeneral && isImplied(part, a.id))) return;
+    if (
+      !said &&
+      words === 0 &&
+      !(
+        a.within &&
+        base >= 1.6 &&
+        !isGeneral &&
+        (isImplied(part, a.id) || (span.by !== undefined && a.id === 'length'))
+      )
+    )
+      return;
     if (!said && !a.within && words < 1.5) return;
     const score =
       base +
@@ -187,7 +197,7 @@ export function pair(
       if (a && isNumeric(a)) offer(p, a, 1.1, false);
     }
   }
-  return best && best.score >= 2.2 ? best : undefined;
+  return best && best.score >= 1.7 ? best : undefined;
 }
 
 /** Aspect names that need no part beside them. */

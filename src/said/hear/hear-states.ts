@@ -8,7 +8,7 @@ const afterSoft = /^(?:start|starter|close|touch|light|lights|beam|beams|copy|to
 function isHarmless(talk: Talk, clause: Clause, i: number, length: number): boolean {
   const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
   const n = norm(i);
-  const next = norm(i + length);
+  const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
   if (n === 'soft') return afterSoft.test(next);
   if (n === 'low')
     return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage cutoff)$/.test(next);

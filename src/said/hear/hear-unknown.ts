@@ -105,7 +105,7 @@ export function hearCause(talk: Talk, clause: Clause, last: Draft | undefined, t
   if (
     !last ||
     (last.sense !== 'defect' && last.sense !== 'unknown') ||
-    clause.numbers.some((n) => n.unit) ||
+    clause.numbers.length > 0 ||
     clause.from - last.at > 28
   )
     return [];
@@ -113,6 +113,7 @@ export function hearCause(talk: Talk, clause: Clause, last: Draft | undefined, t
     const hit = causeGuesses.at(words, i);
     if (!hit || talk.scopes.elsewhere[i]) continue;
     const lead = words[clause.from]?.norm ?? '';
+    if (words.slice(i, clause.to).some((w) => w.norm === 'reason')) continue;
     const short = clause.to - clause.from <= 9;
     const before = i === clause.from || /^(?:it|that|this|they|which|and|or)$/.test(lead);
     if (!short || !before) continue;

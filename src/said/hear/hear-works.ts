@@ -9,7 +9,7 @@ const lamps = set('headlamps marker_lights tail_lights lights_led awning_light d
 /** Verbs that say a part works when they stand right after it. */
 const working = set(
   'work works worked working run runs ran running start starts started fire fires light lights opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
-    'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings level levels',
+    'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings',
 );
 const particles: Readonly<Record<string, RegExp>> = {
   go: /^(?:out|in|up|down|on)$/,
@@ -214,6 +214,7 @@ function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number |
     !talk.marks.places.some((p) => p.to === i)
   )
     return false;
+  if (/^(?:open|close|light|lock|level|seal)$/.test(verb) && !subjects.has(n) && !/s$/.test(n)) return false;
   if (/^(?:works|work|working|worked)$/.test(verb) && !/^(?:i|we|you|he|she)$/.test(lead)) return true;
   if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
   if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return lead !== 'let';

@@ -39,6 +39,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   }
   dropPresence(drafts);
   drafts.sort((a, b) => a.at - b.at);
+  dropEchoes(drafts);
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);
   const observations = drafts.map((d, i): HeardObservation => {
@@ -72,6 +73,25 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
     used: indexes.filter((i) => seen[i] === 1),
     unused: indexes.filter((i) => seen[i] !== 1),
   };
+}
+
+/** The same good news of the same part within a breath is said once. */
+function dropEchoes(drafts: Draft[]): void {
+  for (let i = drafts.length - 1; i > 0; i--) {
+    const d = drafts[i] as Draft;
+    if (d.sense !== 'operates' && !(d.sense === 'condition' && d.polarity === 'good')) continue;
+    const before = drafts
+      .slice(Math.max(0, i - 6), i)
+      .some(
+        (o) =>
+          o.part === d.part &&
+          o.place === d.place &&
+          o.aspect === d.aspect &&
+          o.polarity === d.polarity &&
+          d.at - o.at <= 25,
+      );
+    if (before) drafts.splice(i, 1);
+  }
 }
 
 /** "It's there" is worth saying only of a part of which nothing else is said nearby. */

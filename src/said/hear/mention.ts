@@ -1,7 +1,6 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
 import { kinOf } from './kin.ts';
 import { partPhrases, weakParts } from './lexicon.ts';
-import { itemAt } from './number-item.ts';
 import type { Word } from './word.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
@@ -22,7 +21,7 @@ const verbWhen = words_(
   "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them",
 );
 const verbish = words_(
-  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels',
+  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
 );
 const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
 /** Words that name a part only where its family is talked about. */
@@ -44,8 +43,9 @@ const family: Readonly<Record<string, RegExp>> = {
   cylinder: /^lp_/,
   seals: /^slide|window|door|awning/,
   seal: /^slide|window|door|awning/,
-  oil: /./,
 };
+/** Words that name no part right after one of these. */
+const unless: Readonly<Record<string, RegExp>> = { cord: /^tire/, belt: /seat/, steps: /^ladder/ };
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = {
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
@@ -55,7 +55,7 @@ const followed: Readonly<Record<string, RegExp>> = {
 /** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
 export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {
   const out: Mention[] = [];
-  let recent: string[] = [];
+  const recently: { readonly part: string; readonly at: number }[] = [];
   for (let i = 0; i < words.length; ) {
     const hit = partPhrases.at(words, i);
     if (!hit || (taken[i] && hit.length === 1) || crosses(words, starts, i, hit.length)) {
@@ -74,18 +74,26 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       hit.length === 1 &&
       verbish.has(said) &&
       ((joined &&
-        (verbWhen.has(before.norm) ||
-          last?.to === i ||
-          (said === 'lights' && itemAt(words, i - 1) !== undefined))) ||
+        (verbWhen.has(before.norm) || last?.to === i || (said === 'lights' && taken[i - 1] === 1))) ||
         (said.endsWith('s') &&
           verbAfter.has(next) &&
           next !== 'okay' &&
           next !== 'ok' &&
           next !== 'good' &&
           words[i]?.stop === 0));
+    const recent: string[] = [];
+    for (let k = recently.length - 1; k >= 0 && i - (recently[k]?.at ?? 0) < 80 && recent.length < 14; k--) {
+      const part = recently[k]?.part ?? '';
+      if (!recent.includes(part)) recent.push(part);
+    }
     const needs = family[said];
     const after = followed[said];
-    if (asVerb || (needs && !recent.some((p) => needs.test(p))) || (after && !after.test(next))) {
+    if (
+      asVerb ||
+      unless[said]?.test(recent[0] ?? '') ||
+      (needs && !recent.some((p) => needs.test(p))) ||
+      (after && !after.test(next))
+    ) {
       i++;
       continue;
     }
@@ -97,8 +105,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       aside: joined && isAside(words, i),
     };
     out.push(mention);
-    if (!mention.aside)
-      recent = [...mention.parts, ...recent.filter((p) => !mention.parts.includes(p))].slice(0, 10);
+    if (!mention.aside) for (const part of [...mention.parts].reverse()) recently.push({ part, at: i });
     i += hit.length;
   }
   return out;

@@ -19,7 +19,10 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
   const before = norm(span.from - 1);
   if (
     span.money ||
-    (Object.hasOwn(ordinals, norm(span.bare)) && span.unit?.units[0] !== 's' && norm(span.bare) !== 'second')
+    (Object.hasOwn(ordinals, norm(span.bare)) &&
+      norm(span.bare + 1) !== 'week' &&
+      span.unit?.units[0] !== 's' &&
+      norm(span.bare) !== 'second')
   )
     return true;
   if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))

@@ -41,7 +41,7 @@ export function draftOf(
 }
 
 const negative = new Set(
-  "not never no won't wont don't doesn't doesnt isn't aren't can't cannot didn't wouldn't couldn't wasn't nor".split(
+  "not never no won't wont don't doesn't doesnt isn't aren't can't cannot didn't wouldn't couldn't wasn't nor nothing none neither without".split(
     ' ',
   ),
 );

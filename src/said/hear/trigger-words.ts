@@ -150,6 +150,6 @@ export const corrections = phraseList(
 /** It is there. */
 export const presences = phraseList(
   list(
-    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, in here is, also got, and a",
+    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, do have, we do have, i have all, i have both, i've got both, in here is, also got, and a",
   ),
 );

@@ -9,6 +9,7 @@ export interface TypeWord {
 }
 
 const rows: readonly (readonly [part: string, aspect: string, words: string])[] = [
+  ['title_doc', 'brand_on_title', 'clear, clean, salvage, rebuilt, branded, lien free'],
   ['engine_oil', 'color', 'dark, honey, amber, golden'],
   ['transmission', 'color', 'red, pink, brown, dark'],
   ['coolant', 'type', 'green, orange, red, pink, yellow, extended life'],

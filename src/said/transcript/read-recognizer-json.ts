@@ -101,7 +101,7 @@ export function readRecognizerJson(text: string): Transcript {
   if (!segments) return { cues: [], puzzles: [{ line: 1, code: 'no-segments', raw: text.slice(0, 2000) }] };
   const cues: Cue[] = [];
   const puzzles: Puzzled[] = [];
-  segments.forEach((raw, i) => {
+  for (const [i, raw] of segments.entries()) {
     const best =
       isFields(raw) && Array.isArray(raw.alternatives) && isFields(raw.alternatives[0])
         ? { ...raw, ...raw.alternatives[0] }
@@ -109,22 +109,25 @@ export function readRecognizerJson(text: string): Transcript {
     const puzzle = (code: string): void => {
       puzzles.push({ line: i + 1, code, raw: JSON.stringify(raw).slice(0, 2000) });
     };
-    if (!isFields(best)) return puzzle('not-a-segment');
+    if (!isFields(best)) {
+      puzzle('not-a-segment');
+      continue;
+    }
     const words = timedWords(best);
     const said = textOf(best);
-    if (
-      words &&
-      (said === '' || words.map((w) => w.text).join('').length >= said.replaceAll(' ', '').length * 0.9)
-    ) {
+    if (words && words.map((w) => w.text).join('').length >= said.replaceAll(' ', '').length * 0.9) {
       cues.push(...cuesOfWords(words));
-      return;
+      continue;
     }
-    if (said === '') return puzzle('no-words');
+    if (said === '') {
+      puzzle('no-words');
+      continue;
+    }
     const [start, end] = timesOf(best);
     if (start === undefined) puzzle('no-times');
     const from = start ?? cues.at(-1)?.end ?? 0;
     cues.push(end !== undefined && end >= from ? { start: from, end, text: said } : cueFrom(from, said));
-  });
+  }
   const late = cues.filter((c) => c.end > 200_000);
   for (const c of late) puzzles.push({ line: 0, code: 'time-too-late', raw: JSON.stringify(c) });
   return { cues: cues.filter((c) => c.end <= 200_000).sort((a, b) => a.start - b.start), puzzles };
