@@ -27,7 +27,7 @@ const doors = ['cli', 'server', 'web'];
 /** Rooms that doors share. None of them opens to a person by itself. */
 const sharedRooms = ['words', 'paper', 'files', 'wire'];
 const roomMayImport: Record<string, readonly string[]> = {
-  words: [],
+  words: ['wire'],
   wire: [],
   paper: ['words', 'wire'],
   files: ['words', 'wire'],

@@ -1,6 +1,7 @@
 // Why: most of what is wrong with a coach has no number. What was seen broken becomes a finding all the same.
+import { generalAspects } from '../catalogue/general-aspect.ts';
 import { aspectOf, partOf } from '../catalogue/index.ts';
-import { placeName } from '../catalogue/place.ts';
+import type { Aspect } from '../catalogue/part.ts';
 import type { Fact, Facts } from '../known/facts.ts';
 import type { Value } from '../said/entry.ts';
 import { practice } from '../standards/trade-practice/practice.ts';
@@ -38,8 +39,6 @@ export function sight(fact: Fact): Finding | undefined {
   const isSure = fact.standing === 'known' && !isDoubtful(fact, fact.doubts.includes('hedged'));
   const verdict: Verdict = isSure || weight === 'danger' ? verdictOf(weight) : 'watch';
   const caution = cautionOf(hazard?.caution);
-  const where = fact.place === undefined ? '' : `, ${placeName(fact.place)}`;
-  const what = aspect && fact.aspect !== 'condition' ? `: ${aspect.name}` : '';
   return {
     id: `${ruleName(fact, state)}/${fact.part}/${fact.place ?? ''}`,
     rule: ruleName(fact, state),
@@ -50,7 +49,7 @@ export function sight(fact: Fact): Finding | undefined {
     outcome: isSure ? 'fails' : 'cannot tell',
     weight,
     asks: 'Was anything seen to be wrong with it?',
-    reason: `${isSure ? 'Seen' : 'Said, but not sure'}: ${part.name}${where}${what}${saidOf(bad)}.`,
+    reason: `${isSure ? 'Seen' : 'Said, but not sure'}: ${sayBad(aspect, bad)}.`,
     limits: [],
     cites,
     fact,
@@ -104,9 +103,13 @@ function weigh(fact: Fact, state: string | undefined, isWorn: boolean): Weight {
   return isWorn ? 'wear' : 'defect';
 }
 
-/** What was said, after the name of the thing: " is torn", " - no"; a plain "yes" adds nothing to "leak". */
-function saidOf(value: Value): string {
-  if (value.is === 'text') return ` - ${value.text}`;
-  if (value.is !== 'state' || value.state === 'yes') return '';
-  return value.state === 'no' ? ' - no' : ` is ${value.state}`;
+/** What was said, without the name of the part, which stands beside it: "torn", "fabric torn", "a leak: yes" said as "leak". */
+function sayBad(aspect: Aspect | undefined, value: Value): string {
+  const own = aspect && !generalAspects.includes(aspect) ? aspect.name : '';
+  if (value.is === 'text') return [aspect?.name, value.text].filter(Boolean).join(': ');
+  if (value.is !== 'state') return aspect?.name ?? 'a fault';
+  if (value.state === 'yes') return aspect?.name ?? 'a fault';
+  if (aspect?.id === 'operates' && (value.state === 'fails' || value.state === 'no')) return 'does not work';
+  if (value.state === 'no') return `${aspect?.name ?? 'it'}: no`;
+  return own ? `${own} ${value.state}` : value.state;
 }

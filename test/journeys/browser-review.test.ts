@@ -31,8 +31,10 @@ function onOneWord(packet: Packet): { readonly finding: Finding; readonly of: Ob
   const { findings } = packet;
   for (const finding of findings) {
     const of = finding.fact?.evidence[0];
-    if (finding.verdict !== 'repair' || finding.fact?.evidence.length !== 1 || of?.source.from !== 'speech') continue;
-    if (findings.filter((f) => f.fact?.evidence.some((o) => o.id === of.id)).length === 1) return { finding, of };
+    if (finding.verdict !== 'repair' || finding.fact?.evidence.length !== 1 || of?.source.from !== 'speech')
+      continue;
+    if (findings.filter((f) => f.fact?.evidence.some((o) => o.id === of.id)).length === 1)
+      return { finding, of };
   }
   throw new Error('no finding of the demo stands on one spoken observation');
 }
@@ -41,7 +43,10 @@ beforeAll(async () => {
   served = await startServer();
   browser = await openBrowser();
   page = await (await browser.newContext({ viewport: { width: 1440, height: 1000 } })).newPage();
-  const yard = (await (await fetch(`${served.address}/api/units`)).json()) as { unit: string; name: string }[];
+  const yard = (await (await fetch(`${served.address}/api/units`)).json()) as {
+    unit: string;
+    name: string;
+  }[];
   unit = yard.find((r) => r.name === 'Hollowell Tern 38')!.unit;
 });
 afterAll(async () => {
@@ -66,7 +71,7 @@ describe('review, correct, publish', () => {
     const report = await (await fetch(`${served.address}/api/units/${unit}/documents/report.html`)).text();
     const words = one.of.source.from === 'speech' ? one.of.source : undefined;
     await page.getByRole('link', { name: 'Review' }).click();
-    await page.getByRole('button', { name: 'in order' }).click();
+    await page.getByLabel('in order').check();
     await page
       .locator('button.line', { hasText: subjectTitle(one.of) })
       .filter({ hasText: factWords(one.of) })
@@ -98,10 +103,15 @@ describe('review, correct, publish', () => {
     await expect
       .poll(async () => (await packetNow()).facts.get('roof_membrane', 'tears')?.value)
       .toEqual({ is: 'count', count: 3 });
-    const finding = (await packetNow()).findings.find((f) => f.part === 'roof_membrane' && f.aspect === 'tears');
+    const finding = (await packetNow()).findings.find(
+      (f) => f.part === 'roof_membrane' && f.aspect === 'tears',
+    );
     expect(finding?.verdict).toMatch(/repair|stop|watch/);
     await page.getByRole('link', { name: 'Findings' }).click();
-    await page.getByRole('button', { name: /Roof membrane/ }).first().waitFor();
+    await page
+      .getByRole('button', { name: /Roof membrane/ })
+      .first()
+      .waitFor();
   });
 
   test('every figure opens its working', async () => {
@@ -132,9 +142,13 @@ describe('review, correct, publish', () => {
     await page.getByLabel('tears: how many?').first().fill('2');
     await page.getByRole('button', { name: 'Write it down' }).click();
     await page.getByText('Kept: Roof membrane').waitFor();
-    await expect.poll(async () => (await packetNow()).report.tally.repair + (await packetNow()).report.tally.stop).toBeGreaterThan(before.repair + before.stop);
+    await expect
+      .poll(async () => (await packetNow()).report.tally.repair + (await packetNow()).report.tally.stop)
+      .toBeGreaterThan(before.repair + before.stop);
     const { tally } = (await packetNow()).report;
-    await expect.poll(async () => (await other.locator('.head').innerText()).replace(/\s+/g, ' '), { timeout: 15_000 }).toContain(`${tally.repair} repair`);
+    await expect
+      .poll(async () => (await other.locator('.head').innerText()).replace(/\s+/g, ' '), { timeout: 15_000 })
+      .toContain(`${tally.repair} repair`);
     await other.close();
   });
 });
