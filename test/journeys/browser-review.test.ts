@@ -70,7 +70,7 @@ describe('review, correct, publish', () => {
     one = onOneWord(before);
     const report = await (await fetch(`${served.address}/api/units/${unit}/documents/report.html`)).text();
     const words = one.of.source.from === 'speech' ? one.of.source : undefined;
-    await page.getByRole('link', { name: 'Review' }).click();
+    await page.getByRole('link', { name: 'Review', exact: true }).click();
     await page.getByLabel('in order').check();
     await page
       .locator('button.line', { hasText: subjectTitle(one.of) })
