@@ -26,7 +26,7 @@ export function correctDrafts(marks: Marks, drafts: readonly Draft[]): Corrected
   const retracted = new Set<number>();
   const { words } = marks;
   for (let i = 0; i < words.length; i++) {
-    const hit = corrections.at(words, i);
+    const hit = corrections.at(words, i, 1);
     const bareNo =
       !hit && words[i]?.norm === 'no' && (words[i]?.stop ?? 0) === 1 && (words[i - 1]?.stop ?? 0) >= 1;
     if (!hit && !bareNo) continue;

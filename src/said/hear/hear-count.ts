@@ -102,7 +102,13 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     !uncounted.has(found.parts[0] ?? '') &&
     (value !== 1 || found.to === clause.to)
   ) {
-    return { part: found.parts[0] ?? '', aspect: 'count', count: value, ...(of === undefined ? {} : { of }) };
+    return {
+      part: found.parts[0] ?? '',
+      aspect: 'count',
+      count: value,
+      sure: true,
+      ...(of === undefined ? {} : { of }),
+    };
   }
   if (both) return undefined;
   if (

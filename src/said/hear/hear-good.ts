@@ -61,14 +61,18 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       denialBefore(talk, clause, i) === undefined &&
       !/^(?:to|should|needs?|gotta|would)$/.test(norm(i - 2))
     ) {
-      const part = subjectOf(talk, clause, i);
+      const codes = n === 'cleared' && talk.recent.some((r) => r.parts.includes('engine_ecm'));
+      const part = codes ? 'engine_ecm' : subjectOf(talk, clause, i);
+      const next = norm(i + 1);
+      const poorly = /^(?:poorly|badly)$/.test(next) || (next === 'not' && norm(i + 2) === 'well');
+      const polarity = poorly ? 'bad' : 'neutral';
       if (part) {
         out.push(
           draftOf(
             talk,
             clause,
             taken,
-            { part, aspect: 'condition', state: fixed, sense: 'condition', polarity: 'neutral', weight: 0.6 },
+            { part, aspect: 'condition', state: fixed, sense: 'condition', polarity, weight: 0.6 },
             i,
             1,
           ),

@@ -125,7 +125,11 @@ export function pair(
     const value = fits(span.readings, a, said);
     if (!value) return;
     const words = named(talk, clause, span, part, a);
-    const again = last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
+    const renamed = clause.mentions.some(
+      (m) => last !== undefined && m.from >= last.at && m.to <= span.from && !m.parts.includes(part),
+    );
+    const again =
+      !renamed && last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
     if (
       !said &&
       words === 0 &&

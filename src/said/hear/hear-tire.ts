@@ -73,8 +73,9 @@ function codeOf(items: readonly NumberItem[]): string | undefined {
 }
 
 /** Takes a run of pieces apart into the readings of a tire, in the order people say them. */
-export function readTire(span: NumberSpan, wants: 'date' | 'tread' | 'pressure' | undefined): TireReading[] {
+export function readTire(span: NumberSpan, asked: 'date' | 'tread' | 'pressure' | undefined): TireReading[] {
   const out: TireReading[] = [];
+  let wants = asked;
   const unit = span.unit?.units[0];
   let items = [...span.items];
   const end = (list: readonly NumberItem[]): number => list.at(-1)?.to ?? span.bare;
@@ -89,6 +90,7 @@ export function readTire(span: NumberSpan, wants: 'date' | 'tread' | 'pressure' 
     if (length === 2 && wants !== 'date' && wants !== undefined && items.length === 2) continue;
     out.push({ aspect: 'tin', value: code, from: head[0]?.from ?? span.from, to: end(head) });
     items = items.slice(length);
+    wants = undefined;
     break;
   }
   if (items.length === 0) return out;

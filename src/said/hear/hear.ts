@@ -11,6 +11,7 @@ import { hearAdvice, hearCause, hearPraise, hearPresence, hearUnknown } from './
 import { hearWorks } from './hear-works.ts';
 import type { Heard, HeardObservation } from './heard.ts';
 import { markWords } from './marks.ts';
+import type { Mention } from './mention.ts';
 import { scopesOf } from './scope.ts';
 import { stationPath } from './station-path.ts';
 import { type Clause, clausesOf, type Draft, Talk } from './talk.ts';
@@ -39,7 +40,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   }
   dropPresence(drafts);
   drafts.sort((a, b) => a.at - b.at);
-  dropEchoes(drafts);
+  dropEchoes(drafts, marks.mentions);
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);
   const observations = drafts.map((d, i): HeardObservation => {
@@ -76,7 +77,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
 }
 
 /** The same good news of the same part within a breath is said once. */
-function dropEchoes(drafts: Draft[]): void {
+function dropEchoes(drafts: Draft[], mentions: readonly Mention[]): void {
   for (let i = drafts.length - 1; i > 0; i--) {
     const d = drafts[i] as Draft;
     if (d.sense !== 'operates' && !(d.sense === 'condition' && d.polarity === 'good')) continue;
@@ -90,7 +91,10 @@ function dropEchoes(drafts: Draft[]): void {
           o.polarity === d.polarity &&
           d.at - o.at <= 25,
       );
-    if (before) drafts.splice(i, 1);
+    const named =
+      before &&
+      mentions.some((m) => m.from > d.at - 25 && m.to <= d.at && m.parts[0] === d.part && d.at - m.to <= 6);
+    if (before && !named) drafts.splice(i, 1);
   }
 }
 

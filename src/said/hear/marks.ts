@@ -97,6 +97,15 @@ export function markWords(stream: readonly Word[]): Marks {
     clauseOf.push(clause);
     sentenceOf.push(sentence);
   });
+  // "Topper torn, driver": a place alone at the end of a sentence belongs to what was said before it
+  for (const p of places) {
+    const end = p.to === words.length || sentenceOf[p.to] !== sentenceOf[p.from];
+    const alone =
+      p.from > 0 &&
+      clauseOf[p.from - 1] !== clauseOf[p.from] &&
+      sentenceOf[p.from - 1] === sentenceOf[p.from];
+    if (end && alone) for (let i = p.from; i < p.to; i++) clauseOf[i] = clauseOf[p.from - 1] ?? 0;
+  }
   const isName = (i: number): boolean => {
     const w = words[i];
     return w?.capital === true && !isKnownWord(w.norm) && w.norm.length > 2 && !isPronounOne(words, i);

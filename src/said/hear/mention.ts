@@ -1,4 +1,5 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
+import { partOf } from '../../catalogue/index.ts';
 import { kinOf } from './kin.ts';
 import { partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
@@ -58,7 +59,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
   const recently: { readonly part: string; readonly at: number }[] = [];
   for (let i = 0; i < words.length; ) {
     const hit = partPhrases.at(words, i);
-    if (!hit || (taken[i] && hit.length === 1) || crosses(words, starts, i, hit.length)) {
+    if (!hit || (taken[i] && hit.length === 1)) {
       i++;
       continue;
     }
@@ -100,7 +101,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: inOrder(hit.values, recent),
+      parts: inOrder(hit.values, recent, said),
       weak: isWeak(said),
       aside: joined && isAside(words, i),
     };
@@ -114,14 +115,10 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
 
-function crosses(words: readonly Word[], starts: Uint8Array, i: number, length: number): boolean {
-  for (let k = i; k < i + length - 1; k++) if ((words[k]?.stop ?? 0) > 0 || starts[k + 1]) return true;
-  return false;
-}
-
-function inOrder(parts: readonly string[], recent: readonly string[]): readonly string[] {
+function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
   if (parts.length < 2) return parts;
   const near =
+    parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??
     recent.find((r) => parts.includes(r)) ??
     recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
   return near ? [near, ...parts.filter((p) => p !== near)] : parts;

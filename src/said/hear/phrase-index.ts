@@ -33,15 +33,24 @@ export class PhraseIndex<T> {
     return this;
   }
 
-  /** The longest phrase that begins at word `i`. */
-  at(words: readonly { readonly norm: string }[], i: number): Hit<T> | undefined {
+  /** The longest phrase that begins at word `i` and runs over no stop greater than `over` (1: commas may stand in it). */
+  at(
+    words: readonly { readonly norm: string; readonly stop?: number }[],
+    i: number,
+    over = 0,
+  ): Hit<T> | undefined {
     const word = words[i];
     if (!word) return undefined;
     const list = this.byFirst.get(word.norm);
     if (!list) return undefined;
     for (const entry of list) {
       let k = 1;
-      while (k < entry.norms.length && words[i + k]?.norm === entry.norms[k]) k++;
+      while (
+        k < entry.norms.length &&
+        (words[i + k - 1]?.stop ?? 0) <= over &&
+        words[i + k]?.norm === entry.norms[k]
+      )
+        k++;
       if (k === entry.norms.length) return { length: k, values: entry.values };
     }
     return undefined;

@@ -276,5 +276,6 @@ export function placeWords(place: string): string {
   return place
     .replace(/^curb\b/, 'passenger side')
     .replace(/^road\b/, 'driver side')
+    .replace(/^bath\b/, 'bathroom')
     .replaceAll('-', ' ');
 }

@@ -78,6 +78,16 @@ export function clausesOf(marks: Marks): Clause[] {
   return out;
 }
 
+const insideParts = new Set([
+  'roof_membrane',
+  'interior',
+  'slide',
+  'cabinets',
+  'driver_seat',
+  'rear_cap',
+  'front_cap',
+]);
+
 interface Placed {
   readonly place: PlaceParts;
   readonly at: number;
@@ -91,8 +101,34 @@ const cornered = new Set([
   'brake_chambers',
   'wheel_bearings',
 ]);
-const isPartSided = (part: string): boolean =>
-  part === 'compartment_doors' || part === 'bay_storage' || part === 'battery_disconnect';
+/** Parts along the sides of the coach: on the side the walk is at, unless said otherwise. */
+const sided = new Set([
+  'compartment_doors',
+  'bay_storage',
+  'battery_disconnect',
+  'patio_awning',
+  'window_awnings',
+  'awning_light',
+  'body_paint',
+  'sidewall_structure',
+  'outside_tv',
+  'outside_kitchen',
+  'outside_shower',
+  'entry_step',
+  'fuel_fill',
+]);
+const isPartSided = (part: string): boolean => sided.has(part);
+
+/** Place words added to what is known of the place already: "inner" stays on its side, a new side starts anew. */
+function merge(part: string, before: PlaceParts | undefined, hit: PlaceHit): PlaceParts {
+  const { from: _from, to: _to, ...place } = hit;
+  if (!before) return place;
+  if (!cornered.has(part))
+    return before.side && place.side && before.side !== place.side ? place : { ...before, ...place };
+  if (place.depth && !place.side) return { ...before, ...place };
+  if (place.end && !place.side && before.side && !place.depth) return { side: before.side, ...place };
+  return place.side || place.end || place.depth ? place : before;
+}
 
 /** What the talk is about, while clauses go by. */
 export class Talk {
@@ -103,6 +139,8 @@ export class Talk {
   /** The part a heading named. */
   section: readonly string[] = [];
   private readonly placed = new Map<string, Placed>();
+  /** As it was before the clause at hand. */
+  private before = new Map<string, Placed>();
   private walkSide: PlaceParts | undefined;
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
@@ -132,7 +170,9 @@ export class Talk {
         if (this.recent.length > 8) this.recent.pop();
       }
       if (clause.to - clause.from === m.to - m.from && !m.weak) this.section = m.parts;
+      if (insideParts.has(m.parts[0] ?? '')) this.walkSide = undefined;
     }
+    this.before = new Map(this.placed);
     this.notePlaces(clause);
   }
 
@@ -140,11 +180,15 @@ export class Talk {
     const parts = clause.mentions.filter((m) => !m.aside);
     for (const hit of clause.places) {
       if (this.isAside(hit)) continue;
-      if (parts.length === 0 && hit.side && !hit.depth && !hit.end) this.walkSide = { side: hit.side };
-      const owner = this.ownerOf(hit, parts) ?? this.recent[0]?.parts;
-      for (const part of owner ?? []) this.placed.set(part, { place: this.merged(part, hit), at: hit.from });
-      if (!owner?.includes('tire') && cornered.has(owner?.[0] ?? ''))
-        this.placed.set('tire', { place: this.merged('tire', hit), at: hit.from });
+      if (hit.side && !hit.depth && !hit.end && (parts.length === 0 || clause.to - clause.from <= 7))
+        this.walkSide = { side: hit.side };
+      else if (parts.length === 0 && !hit.side && hit.end) this.walkSide = undefined;
+      const named = this.ownerOf(hit, parts);
+      const owners = new Set(named ?? this.recent.slice(0, 3).flatMap((r) => r.parts));
+      if (hit.depth || [...owners].some((p) => cornered.has(p)) || (!named && hit.side && hit.end))
+        owners.add('tire');
+      for (const part of owners)
+        this.placed.set(part, { place: merge(part, this.placed.get(part)?.place, hit), at: hit.from });
     }
   }
 
@@ -153,15 +197,6 @@ export class Talk {
     const before = [...parts].reverse().find((m) => m.to <= hit.from);
     const inside = parts.find((m) => m.from <= hit.from && m.to >= hit.from);
     return (inside ?? after ?? before)?.parts;
-  }
-
-  private merged(part: string, hit: PlaceHit): PlaceParts {
-    const { from: _from, to: _to, ...place } = hit;
-    const before = this.placed.get(part)?.place;
-    if (!cornered.has(part) || !before) return place;
-    if (place.depth && !place.side) return { ...before, ...place };
-    if (place.end && !place.side && before.side && !place.depth) return { side: before.side, ...place };
-    return place;
   }
 
   /** Behind, by, around: where a thing is seen, not which one it is. */
@@ -179,29 +214,20 @@ export class Talk {
   /** The place of a fact of `part` that turns on word `at` in `clause`. */
   placeOf(part: string, at: number, clause: Clause): string | undefined {
     const hits = clause.places.filter((h) => !this.isAside(h));
-    const before = hits.filter((h) => h.from <= at);
+    const said = hits.filter((h) => h.from <= at);
+    const corner = cornered.has(part);
+    const held = corner ? (this.before.get(part) ?? this.before.get('tire')) : this.placed.get(part);
     let place: PlaceParts | undefined;
-    if (before.length > 0) place = this.combine(part, before);
-    else if (hits[0]) place = this.combine(part, hits);
-    const held = this.placed.get(part);
-    if (!place && held) {
-      const named = this.lastNamed.get(part) ?? -1;
-      const fresh = named > held.at + 4;
-      if (cornered.has(part) || !fresh) place = held.place;
-    } else if (place && held && cornered.has(part)) place = held.place;
-    if (!place && isPartSided(part) && this.walkSide) place = this.walkSide;
-    return place ? placeIdOf(part, place) : undefined;
-  }
-
-  private combine(part: string, hits: readonly PlaceHit[]): PlaceParts {
-    let all: PlaceParts = {};
-    for (const h of hits) {
-      const { from: _from, to: _to, ...place } = h;
-      if (all.side && place.side && all.side !== place.side) all = place;
-      else all = { ...all, ...place };
+    if (corner) {
+      place = held?.place;
+      for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
+    } else {
+      for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
+      const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
+      if (!place && held && !fresh) place = held.place;
     }
-    void part;
-    return all;
+    if (!place && this.walkSide && isPartSided(part)) place = this.walkSide;
+    return place ? placeIdOf(part, place) : undefined;
   }
 
   /**
