@@ -5,7 +5,7 @@ import { readArgs } from './read-args.ts';
 import { workerUrl } from './worker-url.ts';
 
 const options =
-  '  --port N        listen here (PORT, or 4173), on this machine only\n  --data FOLDER   where the log is kept (WALKWRIGHT_DATA, or data)\n\nWith DATABASE_URL set, the log is kept in that PostgreSQL.';
+  '  --port N        listen here (PORT, or 4173), on this machine only\n  --data FOLDER   where the log is kept (WALKWRIGHT_DATA, or data)\n\nWith DATABASE_URL set, the log is kept in that PostgreSQL. WALKWRIGHT_DEALERSHIP names the dealership (home-lot).';
 
 async function serveWith(argv: readonly string[], io: Io, showsDemo: boolean): Promise<number> {
   const args = readArgs(argv, { port: 'text', data: 'text' }, []);

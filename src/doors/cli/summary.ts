@@ -1,8 +1,10 @@
 // Why: one screen after a walk: the unit, what is wrong first, the figures, what nobody looked at, what was not understood.
 import { stationOf } from '../../catalogue/index.ts';
+import { placeName } from '../../catalogue/place.ts';
 import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
 import type { Figure } from '../../figured/figure.ts';
 import type { Finding } from '../../judged/finding.ts';
+import { sayPriceCode } from '../../priced/price-words.ts';
 import type { Packet } from '../../published/document.ts';
 import { readDay } from '../../units/day.ts';
 import type { AccountLine } from '../wire/api.ts';
@@ -14,7 +16,7 @@ import { colours, type Io, plain } from './io.ts';
 const mostFirst = 12;
 const mostFigures = 12;
 
-/** The packet on one screen. Lines are cut to the width of the terminal. */
+/** The packet on one screen; of files only where there is an account of them. Lines are cut to the width of the terminal. */
 export function summary(packet: Packet, account: readonly AccountLine[], io: Io): string {
   const paint = colours(io);
   const lines: string[] = [];
@@ -56,11 +58,13 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
   add(
     `${paint('bold', 'Figures')}     ${worked.length} worked out, ${packet.figures.length - worked.length} lack something`,
   );
-  for (const f of quantitiesFirst(worked).slice(0, mostFigures)) add(`  ${cut(figureLine(f), io.width - 2)}`);
-  if (worked.length > mostFigures) add(`  and ${worked.length - mostFigures} more in the report`);
+  const grouped = new Map<string, Figure[]>();
+  for (const f of quantitiesFirst(worked)) grouped.set(f.id, [...(grouped.get(f.id) ?? []), f]);
+  for (const of of [...grouped.values()].slice(0, mostFigures)) add(`  ${cut(figureLine(of), io.width - 2)}`);
+  if (grouped.size > mostFigures) add(`  and ${grouped.size - mostFigures} more in the report`);
   const { price } = packet;
   add(
-    `  ${price.is === 'priced' ? cut(`${sayMoney(price.low)} to ${sayMoney(price.high)}, middle ${sayMoney(price.middle)}, from ${price.used.length} comparable units`) : cut(`No price: ${price.missing.join('; ')}`, io.width - 2)}`,
+    `  ${price.is === 'priced' ? cut(`${sayMoney(price.low)} to ${sayMoney(price.high)}, middle ${sayMoney(price.middle)}, from ${price.used.length} comparable units`) : cut(`No price; not known: ${price.missing.map((code) => lowerFirst(sayPriceCode(code))).join(' ')}`, io.width - 2)}`,
   );
 
   const seen = packet.record.coverage.reduce((s, c) => s + c.seen.length, 0);
@@ -85,21 +89,23 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
     `${paint('bold', 'Listing')}     ${claims.length} sentences published, ${packet.claims.length - claims.length} held back as not backed or contradicted`,
   );
 
-  const used = new Set(
-    account
-      .filter((a) => a.did === 'understood' || a.did === 'partly' || a.did === 'kept')
-      .map((a) => a.file),
-  );
-  const missing = account.filter((a) => a.did === 'missing').map((a) => a.file);
-  const puzzled = account.filter((a) => a.line !== undefined || a.did === 'refused').length;
-  add();
-  add(
-    `${paint('bold', 'Files')}       ${used.size} read or kept${missing.length > 0 ? `; not there, so unknown: ${missing.join(', ')}` : ''}`,
-  );
-  if (puzzled > 0)
-    add(
-      `  ${puzzled} ${puzzled === 1 ? 'place was' : 'places were'} not understood (listed above); the raw words are kept`,
+  if (account.length > 0) {
+    const used = new Set(
+      account
+        .filter((a) => a.did === 'understood' || a.did === 'partly' || a.did === 'kept')
+        .map((a) => a.file),
     );
+    const missing = [...new Set(account.filter((a) => a.did === 'missing').map((a) => a.file))];
+    const puzzled = account.filter((a) => a.line !== undefined || a.did === 'refused').length;
+    add();
+    add(
+      `${paint('bold', 'Files')}       ${used.size} read or kept${missing.length > 0 ? `; not there, so unknown: ${missing.join(', ')}` : ''}`,
+    );
+    if (puzzled > 0)
+      add(
+        `  ${puzzled} ${puzzled === 1 ? 'place was' : 'places were'} not understood (listed above); the raw words are kept`,
+      );
+  }
   return `${lines.join('\n')}\n`;
 }
 
@@ -107,15 +113,29 @@ const isQuantity = (f: Figure): boolean => f.result.is === 'worked' && f.result.
 const quantitiesFirst = (figures: readonly Figure[]): readonly Figure[] =>
   figures.toSorted((a, b) => Number(isQuantity(b)) - Number(isQuantity(a)));
 
-/** "How old is this tire? left front: 8.5 years (± 0.02)". The words leave out a doubt finer than what they show; here it is told. */
-function figureLine(f: Figure): string {
+/** "How old is this tire? 7.5 years (± 0.02)"; of several places the least and the most. */
+function figureLine(of: readonly Figure[]): string {
+  const sorted = of.toSorted((a, b) => numberOf(a) - numberOf(b));
+  const [least, most] = [sorted[0], sorted.at(-1)];
+  if (!least || !most) return '';
+  if (least === most)
+    return `${least.card.asks}${least.place ? ` ${placeName(least.place)}:` : ''} ${answer(least)}`;
+  return `${least.card.asks} ${of.length} places: ${answer(least)} (${placeName(least.place ?? '')}) to ${answer(most)} (${placeName(most.place ?? '')})`;
+}
+
+const numberOf = (f: Figure): number =>
+  f.result.is === 'worked' && f.result.value.is === 'quantity' ? f.result.value.value : 0;
+
+/** The words leave out a doubt finer than what they show; here it is told. */
+function answer(f: Figure): string {
   if (f.result.is !== 'worked') return '';
   const { value } = f.result;
   const words = sayValue(value, f.card.gives.part, f.card.gives.aspect);
   const doubt = value.is === 'quantity' && !words.includes('±') ? value.plusOrMinus : undefined;
-  const where = f.place ? ` ${f.place.replaceAll('-', ' ')}:` : '';
-  return `${f.card.asks}${where} ${words}${doubt ? ` (± ${Number(doubt.toPrecision(1))})` : ''}`;
+  return `${words}${doubt ? ` (± ${Number(doubt.toPrecision(1))})` : ''}`;
 }
+
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 function said(f: Finding): string {
   const first = f.fact?.evidence[0];

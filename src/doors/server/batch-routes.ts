@@ -82,8 +82,8 @@ export function batchRoutes(app: Router, house: House): void {
             walk,
             at,
             seed: id,
-            by: facts.by ?? (asked.by || 'not said'),
-            device: facts.device ?? (asked.device || 'not said'),
+            by: facts.by ?? (asked.by || 'somebody'),
+            device: facts.device ?? (asked.device || 'not named'),
             title: (asked.title || facts.title) ?? `Walk of ${at.slice(0, 10)}`,
           };
           const { entries, account } = await understand(

@@ -104,7 +104,7 @@ export function documentRoutes(app: Router, house: House): void {
     async (c) => {
       const { unit } = c.req.valid('param');
       const asked = (await readJsonBody(c, 100_000, {})) as { readonly by?: unknown };
-      const by = typeof asked?.by === 'string' && asked.by !== '' ? asked.by.slice(0, 400) : 'not said';
+      const by = typeof asked?.by === 'string' && asked.by !== '' ? asked.by.slice(0, 400) : 'somebody';
       const { packet, upTo } = await find(unit);
       const files = await packetFiles(packet);
       const documents = files.map((f) => ({

@@ -21,7 +21,7 @@ export const appPolicy = [
 
 /** For documents and media that came from outside or hold what people typed: shown, never run. */
 export const sandboxPolicy =
-  "sandbox; default-src 'none'; style-src 'unsafe-inline'; img-src data:; media-src 'self'; frame-ancestors 'self'";
+  "sandbox; default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; media-src 'self'; frame-ancestors 'self'";
 
 const safeMethods = new Set(['GET', 'HEAD', 'OPTIONS']);
 
