@@ -1,5 +1,5 @@
 // Why: how anything gets in: the files of a walk, or one observation written by hand.
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useSearchParams } from 'wouter';
 import { hasWriter } from '../kept/writer.ts';
 import { WriterField } from '../kept/writer-field.tsx';
@@ -18,6 +18,11 @@ export function Add() {
     aspect: params.get('aspect') ?? undefined,
   };
   const [named] = useState(hasWriter);
+  const byHand = useRef<HTMLElement>(null);
+  const asked = params.toString();
+  useEffect(() => {
+    if (asked !== '') byHand.current?.scrollIntoView({ block: 'start' });
+  }, [asked]);
   const hasWalk = packet.record.transcripts.length > 0;
   return (
     <div className="lead two-columns">
@@ -25,7 +30,7 @@ export function Add() {
         <h2 id="files">{hasWalk ? 'Add files of another walk' : 'Start here: the files of your walk'}</h2>
         <DropFiles />
       </section>
-      <section aria-labelledby="by-hand">
+      <section aria-labelledby="by-hand" ref={byHand}>
         <h2 id="by-hand">{again ? 'Measure or look again' : 'Write down one thing you saw or measured'}</h2>
         {!named && <WriterField />}
         <ObservationForm

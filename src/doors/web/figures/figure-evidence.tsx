@@ -1,5 +1,6 @@
 // Why: a figure explains itself: what went in and where that came from, the working, the formula, its author, what it leaves out.
 import { Link } from 'wouter';
+import { aspectOf } from '../../../catalogue/index.ts';
 import { placeName } from '../../../catalogue/place.ts';
 import type { Figure, Need } from '../../../figured/figure.ts';
 import { sayGap } from '../../words/say-gap.ts';
@@ -15,7 +16,7 @@ export function FigureEvidence({ figure: f }: { figure: Figure }) {
   const range = result.is === 'worked' ? sayRange(result.value) : undefined;
   const needOf = (name: string): Need | undefined => card.needs.find((n) => n.name === name);
   const drivers = f.drivenBy.filter((d) => d.share >= 0.01).slice(0, 5);
-  const missing = result.is === 'gap' ? result.missing.filter((n) => !n.find) : [];
+  const missing = result.is === 'gap' ? result.missing.filter((n) => aspectOf(n.part, n.aspect)) : [];
   return (
     <div className="evidence">
       <p className="kicker">how it was worked out</p>

@@ -24,7 +24,7 @@ export function PlayButton({ start, end }: { start: number; end: number }) {
       type="button"
       onClick={() => {
         goTo(start);
-        navigate(`/unit/${unit}/review?at=${Math.floor(start)}`);
+        navigate(`/unit/${unit}/review?at=${start.toFixed(2)}`);
       }}
     >
       Read it at <span className="num">{span}</span>
