@@ -52,48 +52,50 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
   return digits !== undefined ? { value: digits, next: i + 1 } : below100(words, i);
 }
 
-/** "X hundred [and] Y", "X thousand [and] Y hundred ...": undefined without a scale word. */
+const scaleAt = (words: readonly Word[], i: number, name: string): boolean =>
+  isJoined(words, i) && (words[i]?.norm === name || (name === 'thousand' && /^(?:thousands|grand)$/.test(words[i]?.norm ?? '')));
+
+/** Past "and" at `i` where a number below 100 follows. */
+const pastAnd = (words: readonly Word[], i: number): number =>
+  words[i]?.norm === 'and' && isJoined(words, i) && isJoined(words, i + 1) && below100(words, i + 1) ? i + 1 : i;
+
+/** "X hundred [and] Y", or a number below 1,000 (or digits) alone. */
+function hundreds(words: readonly Word[], i: number): { value: number; next: number; scaled: boolean } | undefined {
+  const head = headAt(words, i);
+  if (!head) return undefined;
+  if (!scaleAt(words, head.next, 'hundred')) return { ...head, scaled: false };
+  const value = head.value * 100;
+  const at = pastAnd(words, head.next + 1);
+  const rest = isJoined(words, at) ? below100(words, at) : undefined;
+  if (!rest || rest.value === 0 || scaleAt(words, rest.next, 'hundred')) return { value, next: head.next + 1, scaled: true };
+  return { value: value + rest.value, next: rest.next, scaled: true };
+}
+
+/** Numbers with a scale word: "three hundred and ten thousand and ninety-seven". Undefined without one. */
 function scaled(words: readonly Word[], i: number): { value: number; next: number } | undefined {
   let total = 0;
   let at = i;
-  let smallest = Number.POSITIVE_INFINITY;
   let found = false;
-  for (;;) {
-    const head = headAt(words, at);
-    if (!head || (at > i && !isJoined(words, at))) break;
-    let scale = 1;
-    let next = head.next;
-    while (Object.hasOwn(scales, words[next]?.norm ?? '') && isJoined(words, next))
-      scale *= scales[words[next++]?.norm ?? ''] ?? 1;
-    if (scale === 1 && !found) return undefined;
-    if (found && scale > smallest && head.value < smallest) {
-      // "two hundred fifty thousand": the scale that follows multiplies what is there already
-      total = (total + head.value) * scale;
-      smallest = scale;
-      at = next;
-      continue;
+  for (const name of ['million', 'thousand', ''] as const) {
+    const start = found ? pastAnd(words, at) : at;
+    if (found && !isJoined(words, start)) break;
+    if (found && words[start]?.norm === 'a') break;
+    const group = hundreds(words, start);
+    if (!group) break;
+    if (name === '') {
+      if (!found && !group.scaled) return undefined;
+      if (found && group.value >= 1000) break;
+      // "forty-one thousand two twelve"
+      const short = found && !group.scaled && group.value > 0 && group.value < 10 && isJoined(words, group.next) ? below100(words, group.next) : undefined;
+      if (short && short.value >= 10) return { value: total + group.value * 100 + short.value, next: short.next };
+      return { value: total + group.value, next: group.next };
     }
-    if (scale >= smallest || head.value * scale >= smallest) break;
-    total += head.value * scale;
-    smallest = scale;
+    if (!scaleAt(words, group.next, name)) continue;
+    total += group.value * (name === 'million' ? 1_000_000 : 1000);
+    at = group.next + 1;
     found = true;
-    at = next;
-    if (scale === 1) break;
-    if (
-      words[at]?.norm === 'and' &&
-      isJoined(words, at) &&
-      headAt(words, at + 1) &&
-      words[at + 1]?.norm !== 'a'
-    )
-      at++;
-    else if (Object.hasOwn(scales, words[at]?.norm ?? '')) break;
   }
-  if (!found) return undefined;
-  if (words[at - 1]?.norm === 'and') at--;
-  const times = scales[words[at]?.norm ?? ''];
-  if (times !== undefined && times > smallest && isJoined(words, at))
-    return { value: total * times, next: at + 1 };
-  return { value: total, next: at };
+  return found ? { value: total, next: at } : undefined;
 }
 
 /** The digits after "point" at `i`, as a decimal tail: "point oh five" -> ".05". */

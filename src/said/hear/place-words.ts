@@ -204,7 +204,10 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
     } else if (
       n in depths &&
       !depth &&
-      (side || end || /^(?:one|dual|tire|tyre|tires|'s|is|wheel)$/.test(after ?? '') || words[at]?.stop !== 0)
+      (side ||
+        end ||
+        (/^(?:inner|outer)$/.test(n) && words[at]?.capital) ||
+        /^(?:one|dual|tire|tyre|tires|'s|is|wheel)$/.test(after ?? '') || words[at]?.stop !== 0)
     )
       depth = depths[n];
     else if (n in spots && !spot && at === i) spot = spots[n];
