@@ -8,6 +8,11 @@ export const wholeParts: readonly Part[] = [
     name: 'Coach',
     station: 'papers',
     say: [
+      'fifth wheel',
+      'travel trailer',
+      'toy hauler',
+      'camper van',
+      'fifth wheels',
       'coach',
       'motorhome',
       'motor home',

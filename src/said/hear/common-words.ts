@@ -25,3 +25,10 @@ export const commonWords: ReadonlySet<string> = new Set(
     "yes sir ma'am north south east west american english spanish german canadian mexican florida texas arizona california"
   ).split(' '),
 );
+
+/** Names everybody knows that are no makers. */
+export const placeNames: ReadonlySet<string> = new Set(
+  'american spanish german canadian mexican florida texas arizona california alaska nevada oregon europe america canada mexico utah colorado montana michigan ohio georgia tennessee carolina washington idaho wyoming dakota celsius fahrenheit english bye hello thanks amen god christmas easter'.split(
+    ' ',
+  ),
+);

@@ -231,7 +231,7 @@ say('operates', 'open', 'element open, open circuit, reads open');
 say(
   'operates',
   'poor',
-  'flaky connection, poor, sketchy, half dead, no bueno, not great, not good, not so good, not right, ugly, terrible, crap, trashed, hammered',
+  'flaky connection, poor, sketchy, half dead, no bueno, not great, not good, not so good, not right, crap, trashed, hammered',
 );
 say(
   'swelling',

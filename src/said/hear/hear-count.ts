@@ -162,6 +162,16 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
       : alone || isAll || next === 'total'
         ? parts[0]
         : undefined;
+  if (
+    alone &&
+    value > 1 &&
+    /^there$/.test(words[clause.from]?.norm ?? '') &&
+    clause.to - clause.from <= 4 &&
+    parts[0] &&
+    !uncounted.has(parts[0])
+  ) {
+    return { part: parts[0], aspect: 'count', count: value, sure: true };
+  }
   const header = before !== undefined && before.to === span.from && words[before.from]?.capital === true;
   const own = part ? partOf(part) : undefined;
   if (

@@ -1,5 +1,6 @@
 // Why: turns every number of a clause into the reading, count, date or name it is.
 
+import { isSameDimension } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
 import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
@@ -135,7 +136,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
       continue;
     }
-    if (tire) {
+    if (tire && !(words[span.from]?.norm === 'one' && span.items.length === 1 && !span.unit)) {
       const wants = wantsOf(before);
       const week = weekAt(words, span);
       const readings = week ? [week] : readTire(span, wants);
@@ -158,7 +159,8 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     }
     const isDated =
       before.some((w) => dated.test(w)) || (before.includes('replace') && before.includes('by'));
-    const text = isDated && !span.unit ? dateText(span) : undefined;
+    const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
+    const text = (isDated || since) && !span.unit ? dateText(span) : undefined;
     const datedPart = text ? (parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0]) : undefined;
     if (text && datedPart) {
       put(datedPart, 'date', { is: 'text', text }, 'identity', 0.8);
@@ -184,6 +186,16 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       if (count) put(count.part, count.aspect, countValue(count), 'quantity', 0.65);
       continue;
     }
+    // "fresh two hundred liters, gray one hundred fifty": the unit said once holds on
+    const prior = lastOf.get(talk);
+    const held =
+      !span.unit &&
+      prior &&
+      prior.aspect === found.aspect &&
+      span.from - prior.at <= 8 &&
+      isSameDimension(prior.unit, found.unit)
+        ? prior.unit
+        : found.unit;
     const weight = Math.min(0.95, 0.35 + found.score * 0.08 + (span.unit ? 0.1 : 0));
     put(
       found.part,
@@ -191,7 +203,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       {
         is: 'quantity',
         value: round(found.value),
-        unit: found.unit,
+        unit: held,
         ...(found.upTo === undefined ? {} : { upTo: round(found.upTo) }),
       },
       'quantity',

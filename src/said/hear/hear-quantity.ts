@@ -95,7 +95,10 @@ function fits(
 /** How well the words beside the number name the aspect: 0 where they do not. */
 function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: Aspect): number {
   let best = 0;
-  for (const hit of clause.aspects) {
+  const lead = talk.lead.filter(
+    (h) => clause.from - h.to <= 4 && clause.numbers[0] === span && clause.mentions.length === 0,
+  );
+  for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
     const gap =
       hit.to <= span.from ? span.from - hit.to : hit.from >= span.bare ? hit.from - span.bare + 0.5 : 0;
@@ -106,7 +109,6 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
     );
     best = Math.max(best, (other ? 1.2 : 4) - Math.min(2.5, gap * 0.3) + (hit.to - hit.from) * 0.3);
   }
-  void talk;
   return best;
 }
 
@@ -120,6 +122,12 @@ export function pair(
   const parts = talk.partsFor(span.from, span.bare, clause);
   const own = new Set(clause.mentions.filter((m) => !m.aside).flatMap((m) => m.parts));
   const said = span.unit;
+  const fault = talk.fault;
+  const ofFault = (part: string): boolean =>
+    fault !== undefined &&
+    fault.part === part &&
+    span.from - fault.at <= 14 &&
+    talk.marks.sentenceOf[fault.at] === clause.sentence;
   let best: Pairing | undefined;
   const offer = (part: string, a: Aspect, base: number, isGeneral: boolean): void => {
     const value = fits(span.readings, a, said);
@@ -147,7 +155,7 @@ export function pair(
       words +
       again +
       (said ? 2 : 0) +
-      (isGeneral ? -1.6 : 0) +
+      (isGeneral ? (ofFault(part) ? -0.2 : -1.6) : 0) +
       (a.unit !== undefined && said && a.unit === value.unit ? 0.2 : 0);
     if (best && best.score >= score - 1e-9) return;
     const high = span.upTo ? fits(span.upTo, a, said) : undefined;
@@ -184,8 +192,8 @@ export function pair(
     }
   }
   // the aspect's own name calls its part: "gross twenty-two thousand", "shuts off at fifty-two psi"
-  for (const hit of clause.aspects) {
-    if (hit.to > span.from || span.from - hit.to > 3) continue;
+  for (const hit of [...clause.aspects, ...talk.lead]) {
+    if (hit.to > span.from || span.from - hit.to > (hit.from < clause.from ? 5 : 3)) continue;
     for (const key of hit.keys) {
       const [p = '', aspect = ''] = key.split('/');
       if (

@@ -56,7 +56,7 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       papers && !(inPart && /drive/.test(phrase)) ? [papers] : inPart ? [inPart] : other.slice(0, 1);
     if (parts.length === 0 && /drive|driven/.test(phrase)) parts.push('road_test_drive');
     // "the turbo, the injectors, I couldn't tell you": every part of the list
-    if (!inPart) {
+    if (!inPart && !papers) {
       for (const r of talk.recent)
         if (talk.marks.sentenceOf[r.at] === clause.sentence && r.parts[0] && !parts.includes(r.parts[0]))
           parts.push(r.parts[0]);

@@ -120,8 +120,16 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       if (part && denial !== undefined) {
         const person = /^(?:i|we|you)$/.test(norm(i - denial - 1)) || /^(?:i|we)$/.test(norm(i - denial - 2));
         const loose =
+          (/^(?:go|goes|went)$/.test(n) && norm(i + 1) === 'through') ||
           /^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n);
-        if (!person && !loose && !(/^(?:come|comes|go|run)$/.test(n) && denial > 1)) put(fails(part), i, 1);
+        const could =
+          person &&
+          /^(?:can't|cannot|couldn't|not)$/.test(norm(i - denial)) &&
+          /^(?:could|can|i|we)$/.test(norm(i - denial - 1)) &&
+          /^(?:light|open|close|start|move|turn|latch|lock|shut)$/.test(n);
+        if (could) put(fails(part), i, 1);
+        else if (!person && !loose && !(/^(?:come|comes|go|run)$/.test(n) && denial > 1))
+          put(fails(part), i, 1);
         continue;
       }
       const after = particles[n];
@@ -199,7 +207,12 @@ function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number |
   let k = i - 1;
   while (k >= clause.from && adverbs.has(norm(k)) && k >= (mentionEnd ?? clause.from)) k--;
   if (k < clause.from)
-    return (/^(?:all|both)$/.test(lead) && !/ing$/.test(verb)) || (/s$/.test(verb) && !/ss$/.test(verb));
+    return (
+      (/^(?:all|both)$/.test(lead) && (!/ing$/.test(verb) || verb === 'working')) ||
+      (/s$/.test(verb) && !/ss$/.test(verb))
+    );
+  const number = talk.marks.numbers.find((s) => s.to === k + 1 && s.from >= clause.from);
+  if (number && mentionEnd !== undefined && number.from >= mentionEnd) k = number.from - 1;
   const n = norm(k);
   if (
     /^(?:to|i|we|you|he|she|who|let|can|could|would|should|might|may|must|if|when|a|an|'d|'ll|gonna|the|with|before|for|my)$/.test(
@@ -215,6 +228,7 @@ function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number |
   )
     return false;
   if (/^(?:open|close|light|lock|level|seal)$/.test(verb) && !subjects.has(n) && !/s$/.test(n)) return false;
+  if (verb === 'work' && !subjects.has(n) && !/s$/.test(n)) return false;
   if (/^(?:works|work|working|worked)$/.test(verb) && !/^(?:i|we|you|he|she)$/.test(lead)) return true;
   if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
   if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return lead !== 'let';

@@ -36,6 +36,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
       if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
       drafts.push(d);
       if (d.sense !== 'claim') last = d;
+      if (d.sense === 'defect') talk.fault = { part: d.part, at: d.at };
     }
   }
   dropPresence(drafts);

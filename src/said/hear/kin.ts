@@ -13,7 +13,6 @@ const groups: readonly (readonly string[])[] = [
   ['coach', 'cert_label', 'odometer', 'cargo_label'],
   ['water_pump', 'city_water', 'fresh_system_test'],
   ['tongue_jack', 'hitch_receiver'],
-  ['refrigerator', 'oven'],
 ];
 
 const kin = new Map<string, string[]>();

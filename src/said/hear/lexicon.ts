@@ -44,7 +44,7 @@ function numbersOf(phrase: string): string[] {
 /** Words so general that they name a part only beside what is said of it; they never become what the talk is about. */
 export const weakParts: ReadonlySet<string> = new Set(
   (
-    'rear corner,front corner,bedroom corner,smoke,heat,pet,smell,odor,rust,stain,tank,cap,glass,screen,step,stop,panels,dish,change,pan,returns,monitor,rubber,tile,vinyl,bubble,wave,trim,covered,hail,flood,mask,zones,cables,tray,inside,interior,cabin,' +
+    'rear corner,front corner,bedroom corner,fifth wheel,fifth wheels,travel trailer,smoke,heat,pet,smell,odor,rust,stain,tank,cap,glass,screen,step,stop,panels,dish,change,pan,returns,monitor,rubber,tile,vinyl,bubble,wave,trim,covered,hail,flood,mask,zones,cables,tray,inside,interior,cabin,' +
     'unit,rig,vehicle,van,trailer,coach,bus,rv,scale,paper,table,chairs,books,corner,corners,house,chassis,storage,wall,walls,cell,cells,bank,motor,fitting,fittings,pipe,drives,steers,table,plug,plugs,light,lights,key,gas tank,codes,code,' +
     'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash'
   ).split(','),
@@ -52,7 +52,7 @@ export const weakParts: ReadonlySet<string> = new Set(
 
 /** Left out of the index: catalogue words that mean something else too often. */
 const skipped = new Set(
-  'rust,stain,smell,wave,bubble,mask,returns,zones,covered,change,chance,screen,paper,low spot,soft spot,spongy,lamps,oil leaks,oil leak,dish,inside,service,pet,musty,water stain,soft wall,hail,flood,accident,wreck,delam,delamination,fogged,frameless,dual pane,bra,feels,left,cold air,stop,unit,tire rod,fifty amp,thirty amp,water in the bay,water leak,heat,lithium,rubber,owner,books,flush,gauges,work orders,bearings,bearing'.split(
+  'foggy,rust,stain,smell,wave,bubble,mask,returns,zones,covered,change,chance,screen,paper,low spot,soft spot,spongy,lamps,oil leaks,oil leak,dish,inside,service,pet,musty,water stain,soft wall,hail,flood,accident,wreck,delam,delamination,fogged,frameless,dual pane,bra,feels,left,cold air,stop,unit,tire rod,fifty amp,thirty amp,water in the bay,water leak,heat,lithium,rubber,owner,books,flush,gauges,work orders,bearings,bearing'.split(
     ',',
   ),
 );

@@ -1,5 +1,6 @@
 // Why: everything that can be recognised by itself is marked on the stream once, before anything is concluded from it.
 
+import { placeNames } from './common-words.ts';
 import { aspectPhrases, isKnownWord } from './lexicon.ts';
 import { type Mention, mentionsIn } from './mention.ts';
 import { isPronounOne } from './number-item.ts';
@@ -108,7 +109,13 @@ export function markWords(stream: readonly Word[]): Marks {
   }
   const isName = (i: number): boolean => {
     const w = words[i];
-    return w?.capital === true && !isKnownWord(w.norm) && w.norm.length > 2 && !isPronounOne(words, i);
+    return (
+      w?.capital === true &&
+      !isKnownWord(w.norm) &&
+      !placeNames.has(w.norm) &&
+      w.norm.length > 2 &&
+      !isPronounOne(words, i)
+    );
   };
   return { words, numbers, mentions, aspects, places, clauseOf, sentenceOf, isName };
 }

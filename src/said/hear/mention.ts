@@ -133,5 +133,6 @@ function isAside(words: readonly Word[], i: number): boolean {
   if (words[back]?.stop !== 0) return false;
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
+  if (a === 'of' && b === 'front') return true;
   return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

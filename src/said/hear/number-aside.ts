@@ -25,6 +25,8 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
       norm(span.bare) !== 'second')
   )
     return true;
+  if (before === 'of' && /s$/.test(norm(span.from - 2)) && !span.unit && !/ts$|ss$/.test(norm(span.from - 2)))
+    return true;
   if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))
     return true;
   if (labels.test(before) && before !== 'number' && before !== 'item' && before !== 'line') return true;

@@ -53,21 +53,28 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
 }
 
 const scaleAt = (words: readonly Word[], i: number, name: string): boolean =>
-  isJoined(words, i) && (words[i]?.norm === name || (name === 'thousand' && /^(?:thousands|grand)$/.test(words[i]?.norm ?? '')));
+  isJoined(words, i) &&
+  (words[i]?.norm === name || (name === 'thousand' && /^(?:thousands|grand)$/.test(words[i]?.norm ?? '')));
 
 /** Past "and" at `i` where a number below 100 follows. */
 const pastAnd = (words: readonly Word[], i: number): number =>
-  words[i]?.norm === 'and' && isJoined(words, i) && isJoined(words, i + 1) && below100(words, i + 1) ? i + 1 : i;
+  words[i]?.norm === 'and' && isJoined(words, i) && isJoined(words, i + 1) && below100(words, i + 1)
+    ? i + 1
+    : i;
 
 /** "X hundred [and] Y", or a number below 1,000 (or digits) alone. */
-function hundreds(words: readonly Word[], i: number): { value: number; next: number; scaled: boolean } | undefined {
+function hundreds(
+  words: readonly Word[],
+  i: number,
+): { value: number; next: number; scaled: boolean } | undefined {
   const head = headAt(words, i);
   if (!head) return undefined;
   if (!scaleAt(words, head.next, 'hundred')) return { ...head, scaled: false };
   const value = head.value * 100;
   const at = pastAnd(words, head.next + 1);
   const rest = isJoined(words, at) ? below100(words, at) : undefined;
-  if (!rest || rest.value === 0 || scaleAt(words, rest.next, 'hundred')) return { value, next: head.next + 1, scaled: true };
+  if (!rest || rest.value === 0 || scaleAt(words, rest.next, 'hundred'))
+    return { value, next: head.next + 1, scaled: true };
   return { value: value + rest.value, next: rest.next, scaled: true };
 }
 
@@ -86,8 +93,12 @@ function scaled(words: readonly Word[], i: number): { value: number; next: numbe
       if (!found && !group.scaled) return undefined;
       if (found && group.value >= 1000) break;
       // "forty-one thousand two twelve"
-      const short = found && !group.scaled && group.value > 0 && group.value < 10 && isJoined(words, group.next) ? below100(words, group.next) : undefined;
-      if (short && short.value >= 10) return { value: total + group.value * 100 + short.value, next: short.next };
+      const short =
+        found && !group.scaled && group.value > 0 && group.value < 10 && isJoined(words, group.next)
+          ? below100(words, group.next)
+          : undefined;
+      if (short && short.value >= 10)
+        return { value: total + group.value * 100 + short.value, next: short.next };
       return { value: total + group.value, next: group.next };
     }
     if (!scaleAt(words, group.next, name)) continue;

@@ -192,6 +192,7 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
         !/^(?:tires?|axle|position|outer|inner)$/.test(after ?? '')
       )
     ) {
+      if (n === 'front' && after === 'of') break;
       if (n === 'back' && /^(?:up|to|on|in|and|out|then|after|when|into)$/.test(after ?? '')) break;
       if (
         n === 'back' &&
@@ -207,7 +208,8 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
       (side ||
         end ||
         (/^(?:inner|outer)$/.test(n) && words[at]?.capital) ||
-        /^(?:one|dual|tire|tyre|tires|'s|is|wheel)$/.test(after ?? '') || words[at]?.stop !== 0)
+        /^(?:one|dual|tire|tyre|tires|'s|is|wheel)$/.test(after ?? '') ||
+        words[at]?.stop !== 0)
     )
       depth = depths[n];
     else if (n in spots && !spot && at === i) spot = spots[n];

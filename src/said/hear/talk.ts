@@ -88,6 +88,9 @@ const insideParts = new Set([
   'front_cap',
 ]);
 
+/** Pieces that nearly every part has: they mean the part the talk is about. */
+const subparts = new Set('motor rubber cap glass hose gauge valve switch'.split(' '));
+
 interface Placed {
   readonly place: PlaceParts;
   readonly at: number;
@@ -136,12 +139,17 @@ export class Talk {
   readonly scopes: Scopes;
   /** Parts named lately, newest first. */
   recent: { parts: readonly string[]; at: number; weak: boolean }[] = [];
+  /** The failure heard last, and where: a measure right after it is of it. */
+  fault: { readonly part: string; readonly at: number } | undefined;
   /** The part a heading named. */
   section: readonly string[] = [];
   private readonly placed = new Map<string, Placed>();
   /** As it was before the clause at hand. */
   private before = new Map<string, Placed>();
   private walkSide: PlaceParts | undefined;
+  /** Aspects named in the clause before, where it gave no number: "the gross weight, the sticker says ...". */
+  lead: readonly AspectHit[] = [];
+  private previous: Clause | undefined;
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
   private readonly lastNamed = new Map<string, number>();
@@ -153,6 +161,9 @@ export class Talk {
 
   /** Takes note of a clause before it is read. */
   enter(clause: Clause): void {
+    const p = this.previous;
+    this.lead = p && p.sentence === clause.sentence && p.numbers.length === 0 ? p.aspects : [];
+    this.previous = clause;
     if (clause.sentence !== this.sentence) {
       this.sentence = clause.sentence;
       this.sentenceMentions = [];
@@ -248,13 +259,19 @@ export class Talk {
     const last = before.filter((m) => !m.weak).at(-1) ?? before.at(-1);
     if (last && !last.weak) add(last.parts);
     if (next && (next.from - to <= 1 || !last) && !next.weak) add(next.parts);
+    const sub = before.every((m) => m.weak && subparts.has(this.marks.words[m.from]?.norm ?? ''));
+    if (before.length > 0 && sub) this.addLately(from, add);
     for (const m of [...before].reverse()) add(m.parts);
     if (next && next.from - to <= 7) add(next.parts);
-    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from && !m.weak) add(m.parts);
-    for (const r of this.recent) if (r.at < from && from - r.at < 90) add(r.parts);
+    this.addLately(from, add);
     for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
     add(this.section);
     return out;
+  }
+
+  private addLately(from: number, add: (parts: readonly string[]) => void): void {
+    for (const m of [...this.sentenceMentions].reverse()) if (m.from < from && !m.weak) add(m.parts);
+    for (const r of this.recent) if (r.at < from && from - r.at < 90) add(r.parts);
   }
 
   /** The one part a fact is about, if there is any. */

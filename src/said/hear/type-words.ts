@@ -63,7 +63,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'refrigerator',
     'type',
-    'residential, absorption, gas electric absorption, twelve volt compressor=12 V compressor, 12 volt compressor=12 V compressor, compressor, two way, three way, double door, four door, side by side',
+    'residential, absorption, gas electric absorption, gas and electric, gas electric, electric and gas, twelve volt compressor=12 V compressor, 12 volt compressor=12 V compressor, compressor, two way, three way, double door, four door, side by side',
   ],
   ['cooktop', 'type', 'induction, propane, gas, electric, lp=LP, glass top'],
   ['induction', 'type', 'induction, portable'],
