@@ -103,13 +103,16 @@ function weigh(fact: Fact, state: string | undefined, isWorn: boolean): Weight {
   return isWorn ? 'wear' : 'defect';
 }
 
+/** Aspects that a state already names: "weak" needs no "strength" before it. */
+const saysItself = new Set(['strength', 'speed', 'cooling', 'sag', 'flex', 'wet', 'safety']);
+
 /** What was said, without the name of the part, which stands beside it: "torn", "fabric torn", "a leak: yes" said as "leak". */
 function sayBad(aspect: Aspect | undefined, value: Value): string {
-  const own = aspect && !generalAspects.includes(aspect) ? aspect.name : '';
+  const own = aspect && !generalAspects.includes(aspect) && !saysItself.has(aspect.id) ? aspect.name : '';
   if (value.is === 'text') return [aspect?.name, value.text].filter(Boolean).join(': ');
   if (value.is !== 'state') return aspect?.name ?? 'a fault';
   if (value.state === 'yes') return aspect?.name ?? 'a fault';
   if (aspect?.id === 'operates' && (value.state === 'fails' || value.state === 'no')) return 'does not work';
   if (value.state === 'no') return `${aspect?.name ?? 'it'}: no`;
-  return own ? `${own} ${value.state}` : value.state;
+  return own && own !== value.state ? `${own} ${value.state}` : value.state;
 }

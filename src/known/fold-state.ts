@@ -1,6 +1,6 @@
 // Why: what an incremental fold carries from entry to entry, so that one more entry costs one key and not the whole log.
 import type { Entry, EntryKind, EntryOf, Observation, Ruling } from '../said/entry.ts';
-import type { Known, UnitRecord } from './record.ts';
+import type { Known, UnitFacts, UnitRecord } from './record.ts';
 
 /** An entry with its instant, in milliseconds since 1970. */
 export interface Timed<E extends Entry = Entry> {
@@ -55,6 +55,8 @@ export interface FoldState {
   order: readonly Key[] | undefined;
   /** What has changed since `last` was made. */
   readonly changed: Set<EntryKind>;
+  /** What stands on paper, before anything said is laid beside it. */
+  paper: UnitFacts | undefined;
   last: UnitRecord | undefined;
 }
 
@@ -86,6 +88,7 @@ export function emptyState(): FoldState {
     dirty: new Set(),
     order: undefined,
     changed: new Set(),
+    paper: undefined,
     last: undefined,
   };
 }

@@ -11,6 +11,7 @@ import {
   type Seen,
   type Timed,
 } from './fold-state.ts';
+import { withKindSaid } from './kind-said.ts';
 import type { Known, UnitRecord } from './record.ts';
 import { settle } from './settle.ts';
 import { standingOf } from './standing-of.ts';
@@ -113,10 +114,12 @@ export function recordOf(state: FoldState): UnitRecord {
     last !== undefined && !resettled
       ? last.known
       : state.order.map((k) => k.known).filter((k): k is Known => k !== undefined);
+  const before = state.paper;
+  if (before === undefined || has('unit') || before.id !== state.unit)
+    state.paper = unitFactsOf(state.unit ?? '', entries(state, 'unit'));
+  const paper = state.paper!;
   const unit =
-    has('unit') || last?.unit.id !== state.unit
-      ? unitFactsOf(state.unit ?? '', entries(state, 'unit'))
-      : last!.unit;
+    last !== undefined && paper === before && last.known === known ? last.unit : withKindSaid(paper, known);
   const shop = entries(state, 'shop').at(-1);
   state.changed.clear();
   state.last = {

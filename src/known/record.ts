@@ -44,6 +44,8 @@ export interface Known {
 export interface UnitFacts {
   readonly id: string;
   readonly vehicle?: VehicleKind;
+  /** `said`: no paper gives the kind; it was said on the walk. */
+  readonly kindFrom?: 'said';
   readonly stock?: string;
   readonly name?: string;
   readonly maker?: string;

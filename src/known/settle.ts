@@ -4,6 +4,7 @@ import { aspectOf } from '../catalogue/index.ts';
 import type { Aspect } from '../catalogue/part.ts';
 import type { Observation } from '../said/entry.ts';
 import { agree } from './agree.ts';
+import { digitDoubt } from './digit-doubt.ts';
 import { doubtsOf } from './doubts-of.ts';
 import { byTime, type FoldState, type Key, type Seen } from './fold-state.ts';
 import type { Known, Side } from './record.ts';
@@ -18,7 +19,9 @@ export function settle(key: Key, state: FoldState): Known | undefined {
   const aspect = aspectOf(key.part, key.aspect);
   const { now, earlier } = byWalk(standing, state);
   const ranked = now.map((seen) => ({ seen, rank: rankOf(seen.entry, isAccepted(seen.entry), aspect) }));
-  const evidence = ranked.sort((a, b) => a.rank - b.rank || byTime(b.seen, a.seen)).map((r) => r.seen.entry);
+  const evidence = ranked
+    .sort((a, b) => a.rank - b.rank || vaguer(a.seen.entry, b.seen.entry) || byTime(b.seen, a.seen))
+    .map((r) => r.seen.entry);
   const told = evidence.filter((o) => o.value.is !== 'unknown');
   const sides = told.length > 0 ? sidesOf(told, aspect) : [{ value: evidence[0]!.value, evidence }];
   const first = sides[0]!;
@@ -77,6 +80,15 @@ function rankOf(o: Observation, isAccepted: boolean, aspect: Aspect | undefined)
     o.saidBy !== undefined,
   ];
   return worse.reduce((rank, is) => rank * 2 + Number(is), 0);
+}
+
+/** Of two numbers that agree the one said more exactly is better: 41,212 before 41,200, whichever was said last. */
+function vaguer(a: Observation, b: Observation): number {
+  if (a.value.is !== 'quantity' || b.value.is !== 'quantity' || a.value.unit !== b.value.unit) return 0;
+  if (a.value.plusOrMinus !== undefined || b.value.plusOrMinus !== undefined) return 0;
+  const [va, vb] = [a.value.value, b.value.value];
+  const [da, db] = [digitDoubt(va), digitDoubt(vb)];
+  return Math.abs(va - vb) <= da + db ? da - db : 0;
 }
 
 /** Best first; each goes to the first side whose best value it agrees with. */

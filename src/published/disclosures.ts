@@ -32,7 +32,12 @@ function howBig(group: readonly [Finding, ...Finding[]]): string {
   const read = group.flatMap((f) => {
     if (f.fact === undefined || f.fact.standing !== 'known' || f.fact.value.is === 'unknown') return [];
     const words = factWords(f.fact);
-    if (f.limit === undefined && f.reason.toLowerCase().includes(words.toLowerCase())) return [];
+    // A sighted fault already says what was seen.
+    if (
+      f.limit === undefined &&
+      (f.rule.startsWith('seen-') || f.reason.toLowerCase().includes(words.toLowerCase()))
+    )
+      return [];
     const near = plainNear(f);
     const where = group.length > 1 && f.place !== undefined ? `${placeName(f.place)} ` : '';
     return [`${where}${words}${near === '' ? '' : `, ${near}`}`];

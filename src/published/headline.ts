@@ -17,19 +17,6 @@ export function plainFact(u: Unpublished, part: string, aspect: string): Fact | 
   return found !== undefined && plain.has(basisOf(found)) ? found : undefined;
 }
 
-/** What the unit is called: its name, else its maker and model, else its kind. */
-export function unitName({ record: { unit } }: Pick<Unpublished, 'record'>): string {
-  const made = [unit.maker, unit.model].filter((w) => w !== undefined).join(' ');
-  return (
-    unit.name ??
-    (made === ''
-      ? unit.vehicle === undefined
-        ? 'Unnamed unit'
-        : `Unnamed ${vehicleKindNames[unit.vehicle]}`
-      : made)
-  );
-}
-
 function words(f: Fact): string {
   const value = plainValue(f.value, aspectOf(f.part, f.aspect));
   if (f.aspect === 'length' && f.value.is === 'quantity')

@@ -1,12 +1,14 @@
 // Why: machines read a listing too; they are told only what is known plainly, in schema.org's words for a Vehicle.
 // Properties: schema.org/Vehicle, schema.org/Offer. Unit codes: UN/CEFACT common codes (SMI statute mile, FOT foot, INH inch, LBR pound, GLL US gallon).
+
 import { aspectOf } from '../catalogue/index.ts';
 import { vehicleKindNames } from '../catalogue/vehicle-kind.ts';
 import type { Fact } from '../known/facts.ts';
+import { unitName } from '../known/unit-name.ts';
 import { convert } from '../units/quantity.ts';
 import type { Unit } from '../units/unit.ts';
 import type { Claim, Unpublished } from './document.ts';
-import { plainFact, unitName } from './headline.ts';
+import { plainFact } from './headline.ts';
 import { plainValue } from './plain-value.ts';
 
 type Json = Readonly<Record<string, unknown>>;
@@ -51,7 +53,7 @@ export function jsonLd(u: Unpublished, claims: readonly Claim[]): Json {
   const all: Record<string, unknown> = {
     '@context': 'https://schema.org',
     '@type': 'Vehicle',
-    name: unitName(u),
+    name: unitName(u.facts),
     sku: unit.stock,
     manufacturer: unit.maker === undefined ? undefined : { '@type': 'Organization', name: unit.maker },
     model: unit.model,

@@ -1,8 +1,9 @@
 // Why: the last stage of the story: all that is known and judged becomes documents for people. Pure and without layout.
+import { unitName } from '../known/unit-name.ts';
 import { chapters } from './chapters.ts';
 import { claims } from './claims.ts';
 import type { Packet, Unpublished } from './document.ts';
-import { unitName } from './headline.ts';
+
 import { jsonLd } from './json-ld.ts';
 import { report } from './report.ts';
 
@@ -12,7 +13,7 @@ export function publish(u: Unpublished): Packet {
   return {
     ...u,
     claims: all,
-    listing: { title: unitName(u), claims: all.filter((c) => c.published), jsonLd: jsonLd(u, all) },
+    listing: { title: unitName(u.facts), claims: all.filter((c) => c.published), jsonLd: jsonLd(u, all) },
     report: report(u),
     chapters: chapters(u),
   };

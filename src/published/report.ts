@@ -1,11 +1,13 @@
 // Why: the condition report as a plain document: every finding once, under the station where it was looked for.
+
 import { stations } from '../catalogue/index.ts';
 import type { Verdict } from '../judged/rule.ts';
 import type { StationCoverage } from '../known/record.ts';
+import { unitName } from '../known/unit-name.ts';
 import { dayOf } from '../units/day.ts';
 import type { Report, Unpublished } from './document.ts';
 import { byWorst } from './fault.ts';
-import { unitName } from './headline.ts';
+
 import { stationOfPart } from './not-checked.ts';
 
 const uncovered = (station: string): StationCoverage => ({
@@ -23,7 +25,7 @@ export function report(u: Unpublished): Report {
   const seen = u.facts.every().filter((f) => f.figure === undefined);
   const observed = [...u.record.standing.values()];
   return {
-    title: `Condition report: ${unitName(u)}`,
+    title: `Condition report: ${unitName(u.facts)}`,
     on: u.on,
     invented: u.record.unit.invented,
     tally,

@@ -4,6 +4,7 @@ import { placeName } from '../../catalogue/place.ts';
 import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
 import type { Figure } from '../../figured/figure.ts';
 import type { Finding } from '../../judged/finding.ts';
+import { unitName } from '../../known/unit-name.ts';
 import { sayPriceCode } from '../../priced/price-words.ts';
 import type { Packet } from '../../published/document.ts';
 import { readDay } from '../../units/day.ts';
@@ -28,13 +29,10 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
     return clean.length > width ? `${clean.slice(0, Math.max(1, width - 1))}…` : clean;
   };
   const { unit } = packet.record;
-  const kind = unit.vehicle ? vehicleKindNames[unit.vehicle] : 'kind not known';
-  add(
-    paint(
-      'bold',
-      cut(`${unit.name ?? 'A unit without a name'} (${kind}, stock ${unit.stock ?? 'not known'})`),
-    ),
-  );
+  const kind = unit.vehicle
+    ? `${vehicleKindNames[unit.vehicle]}${unit.kindFrom === 'said' ? ' as said' : ''}`
+    : 'kind not known';
+  add(paint('bold', cut(`${unitName(packet.facts)} (${kind}, stock ${unit.stock ?? 'not known'})`)));
   if (unit.invented) add('Invented: this unit does not exist.');
   const { walkedBy, walkedOn } = packet.report;
   add(

@@ -6,11 +6,12 @@ import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
 import type { Finding } from '../../judged/finding.ts';
 import type { Verdict } from '../../judged/rule.ts';
 import type { Fact } from '../../known/facts.ts';
+import { unitName } from '../../known/unit-name.ts';
 import { basisOf } from '../../published/basis.ts';
 import type { Packet } from '../../published/document.ts';
 import { drawingOf } from '../../published/drawing/drawing.ts';
 import { byWorst, isFault, verdictOrder } from '../../published/fault.ts';
-import { unitName } from '../../published/headline.ts';
+
 import { sayBasis, sayEvidence } from '../words/say-evidence.ts';
 import { aspectName, partName, sayDay, saySides, subjectTitle } from '../words/say-value.ts';
 import { sayTally, verdictMeanings } from '../words/say-verdict.ts';
@@ -124,7 +125,7 @@ export function reportSheet(p: Packet): ReportSheet {
   const figures = p.figures.map(figureLine);
   return {
     title: report.title,
-    name: unitName(p),
+    name: unitName(p.facts),
     under: underTitle(p),
     invented: report.invented,
     on: sayDay(p.on),

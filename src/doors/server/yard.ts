@@ -1,6 +1,8 @@
 // Why: the yard's rows and the packets behind them are worked out from the log, and again only when it has grown or the day has turned.
+
 import { flow } from '../../flow.ts';
 import type { Log } from '../../keep/log.ts';
+import { unitName } from '../../known/unit-name.ts';
 import type { Packet } from '../../published/document.ts';
 import { sizesOf } from '../../published/drawing/sizes.ts';
 import { type Day, daysBetween, readDay } from '../../units/day.ts';
@@ -84,10 +86,7 @@ function rowOf(unit: string, { packet, last, on, ruled }: Made): YardRow {
     coverage.reduce((s, c) => s + of(c), 0);
   return {
     unit,
-    name:
-      facts.name ??
-      ([facts.year, facts.maker, facts.model].filter((w) => w !== undefined).join(' ') ||
-        'Unit without a name'),
+    name: unitName(packet.facts),
     ...(facts.stock === undefined ? {} : { stock: facts.stock }),
     ...(facts.vehicle === undefined ? {} : { vehicle: facts.vehicle }),
     ...(facts.year === undefined ? {} : { year: facts.year }),

@@ -31,7 +31,7 @@ export const quoted = (o: Observation): string | undefined =>
 const doubts: Readonly<Record<Doubt, string>> = {
   hedged: 'said with a maybe',
   hearsay: 'somebody else is said to have said so',
-  'not reviewed': 'taken from the recording, not yet confirmed by a person',
+  'not reviewed': 'not confirmed yet',
   'on paper only': 'only a paper says so',
   unsure: 'not heard or read surely',
 };

@@ -1,6 +1,7 @@
 // Why: which unit this is, how long it has stood here, and how it stands, on every sheet.
 import { Link } from 'wouter';
 import { vehicleKindNames } from '../../../catalogue/vehicle-kind.ts';
+import { unitName } from '../../../known/unit-name.ts';
 import { daysBetween, readDay } from '../../../units/day.ts';
 import { nameless } from '../kept/writer.ts';
 import { Tally } from '../mark/tally.tsx';
@@ -28,8 +29,7 @@ export function UnitHead() {
     here !== undefined && hereWords(here),
     walkedBy(walks.map((w) => w.by)),
   ].filter(Boolean);
-  const named =
-    unit.name ?? ([unit.year, unit.maker, unit.model].filter(Boolean).join(' ') || 'A unit without a name');
+  const named = unitName(packet.facts);
   document.title = `${named} · Walkwright`;
   return (
     <header className="head unit-head">
