@@ -21,7 +21,7 @@ export async function build() {
     sourcemap: true,
     logLevel: 'warning',
   });
-  await buildWeb({ root, configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
+  await buildWeb({ configFile: join(root, 'vite.config.ts'), logLevel: 'warn' });
 }
 
 if (process.argv[1] && import.meta.url === `file://${process.argv[1]}`) await build();
