@@ -6,6 +6,12 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   root: fileURLToPath(new URL('src/doors/web', import.meta.url)),
   plugins: [react()],
-  build: { outDir: '../../../dist/web', emptyOutDir: true, target: 'es2023', assetsInlineLimit: 0 },
+  build: {
+    outDir: '../../../dist/web',
+    emptyOutDir: true,
+    target: 'es2023',
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 900,
+  },
   server: { proxy: { '/api': 'http://localhost:4173' } },
 });

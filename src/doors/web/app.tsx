@@ -1,10 +1,13 @@
 // Why: which address shows which page.
+import { lazy, Suspense } from 'react';
 import { Route, Switch } from 'wouter';
 import { AboutProvider } from './ask/about.tsx';
 import { Mishap } from './ask/mishap.tsx';
 import { WaitingBanner } from './kept/waiting-banner.tsx';
-import { UnitPage } from './unit/unit-page.tsx';
 import { Yard } from './yard/yard.tsx';
+
+// The yard is seen at once; what works a unit out comes after it.
+const UnitPage = lazy(() => import('./unit/unit-page.tsx').then((m) => ({ default: m.UnitPage })));
 
 export function App() {
   return (
@@ -19,7 +22,11 @@ export function App() {
             <Yard />
           </Route>
           <Route path="/unit/:unit/:sheet?">
-            {(params) => <UnitPage key={params.unit} unit={params.unit} sheet={params.sheet} />}
+            {(params) => (
+              <Suspense fallback={<p className="lead soft">Opening the unit</p>}>
+                <UnitPage key={params.unit} unit={params.unit} sheet={params.sheet} />
+              </Suspense>
+            )}
           </Route>
           <Route>
             <main className="lead" id="sheet">
