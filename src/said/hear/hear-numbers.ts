@@ -136,7 +136,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
       continue;
     }
-    if (tire && !(words[span.from]?.norm === 'one' && span.items.length === 1 && !span.unit)) {
+    if (tire && !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)) {
       const wants = wantsOf(before);
       const week = weekAt(words, span);
       const readings = week ? [week] : readTire(span, wants);
@@ -166,7 +166,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       put(datedPart, 'date', { is: 'text', text }, 'identity', 0.8);
       continue;
     }
-    if (words[span.from]?.norm === 'one' && span.items.length === 1 && !span.unit && !count) continue;
+    if (words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit && !count) continue;
     const found = pair(talk, clause, span, lastOf.get(talk));
     const like = found && found.score > 3.4 ? undefined : likeBefore(talk, clause, span);
     if (like) {

@@ -215,6 +215,8 @@ export function pair(
 /** Aspect names that need no part beside them. */
 const strongNames: ReadonlySet<string> = new Set([
   'gross',
+  'length',
+  'overall length',
   'gvwr',
   'gross weight',
   'gcwr',

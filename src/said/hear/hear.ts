@@ -36,6 +36,8 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
       if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
       drafts.push(d);
       if (d.sense !== 'claim') last = d;
+      if (d.part === 'coach' && d.aspect === 'year')
+        talk.recent.unshift({ parts: ['coach'], at: d.at, weak: false });
       if (d.sense === 'defect') talk.fault = { part: d.part, at: d.at };
     }
   }

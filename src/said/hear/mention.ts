@@ -98,10 +98,13 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       i++;
       continue;
     }
+    const ofCoach =
+      /^sidewalls?$/.test(said) &&
+      /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: inOrder(hit.values, recent, said),
+      parts: ofCoach ? ['sidewall_structure', ...hit.values] : inOrder(hit.values, recent, said),
       weak: isWeak(said),
       aside: joined && isAside(words, i),
     };

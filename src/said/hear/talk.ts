@@ -266,6 +266,7 @@ export class Talk {
     this.addLately(from, add);
     for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
     add(this.section);
+    add(['coach']);
     return out;
   }
 

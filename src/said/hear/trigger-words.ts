@@ -144,7 +144,7 @@ export const advice = phraseList(
 export const corrections = phraseList(
   list(
     "no wait, wait no, wait, scratch that, strike, strike that, correction, i mean, make that, no sorry, sorry, excuse me, pardon me, let me correct, correct that, i take that back, take that back, no no, no it's, no it is, no that's, rather, my mistake, my bad, i misspoke, misspoke, let me back up, i stand corrected, " +
-      "no i'm thinking of, i'm thinking of the other, actually, actually no, no actually, change that, change that to, hold on no, check that, belay that, disregard, disregard that, ignore that, forget that, back up, oops, whoops, no, not that",
+      "no i'm thinking of, i'm thinking of the other, actually, actually no, no actually, change that, change that to, hold on no, check that, belay that, disregard, disregard that, ignore that, forget that, back up, oops, whoops",
   ),
 );
 /** It is there. */
