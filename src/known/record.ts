@@ -1,6 +1,6 @@
 // Why: what is known of a unit now, each value with its evidence. Derived from the log, never stored.
 import type { VehicleKind } from '../catalogue/vehicle-kind.ts';
-import type { Comparable, Cue, EntryOf, Observation, Value } from '../said/entry.ts';
+import type { Comparable, EntryOf, Observation, Value } from '../said/entry.ts';
 import type { Cents } from '../units/money.ts';
 
 /** Why a value should not be taken plainly. */
@@ -87,9 +87,4 @@ export interface UnitRecord {
   readonly comparables: readonly Comparable[];
   readonly shop?: EntryOf<'shop'>;
   readonly publications: readonly EntryOf<'publication'>[];
-}
-
-/** The words of a recording with the station the walk is at. */
-export interface PlacedCue extends Cue {
-  readonly station: string;
 }

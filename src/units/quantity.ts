@@ -25,7 +25,8 @@ export function convert(value: number, from: Unit, to: Unit): number {
   if (from === to) return value;
   const a = unitFact(from);
   const b = unitFact(to);
-  if (a.dimension !== b.dimension) throw new TypeError(`convert: ${from} is ${a.dimension}, ${to} is ${b.dimension}`);
+  if (a.dimension !== b.dimension)
+    throw new TypeError(`convert: ${from} is ${a.dimension}, ${to} is ${b.dimension}`);
   return (value * a.factor + (a.offset ?? 0) - (b.offset ?? 0)) / b.factor;
 }
 
