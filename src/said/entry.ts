@@ -60,8 +60,6 @@ const source = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('instrument'), media: id, note: text.optional() }),
   z.strictObject({ from: z.literal('document'), media: id.optional(), title: line, note: text.optional() }),
 ]);
-/** Where an observation comes from. */
-export type Source = z.infer<typeof source>;
 
 const envelope = {
   v: z.literal(1),

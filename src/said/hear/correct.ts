@@ -1,7 +1,7 @@
 // Why: people correct themselves aloud; the later word replaces the earlier, and both are kept.
 
+import type { Draft } from './clause.ts';
 import type { Marks } from './marks.ts';
-import type { Draft } from './talk.ts';
 import { corrections } from './trigger-words.ts';
 
 /** Which drafts are taken back, and by which later ones. */

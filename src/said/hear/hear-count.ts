@@ -1,9 +1,10 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
+import type { Clause } from './clause.ts';
 import { defectPhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
-import type { Clause, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 /** What a bare number counts. */
 export interface Counted {

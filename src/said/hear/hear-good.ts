@@ -1,10 +1,11 @@
 // Why: "solid", "in the green", "okay": good order said of a part, and work already done on it.
 import { partOf } from '../../catalogue/index.ts';
 import type { State } from '../../catalogue/state.ts';
+import type { Clause, Draft } from './clause.ts';
 import { goodPhrases } from './lexicon.ts';
 import { phrasesOf } from './phrase-index.ts';
 import { denialBefore, draftOf, subjectOf } from './state-draft.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 const be = new Set(
   "is are was were be been being 's 're looks look looked stays seems checks tests tested appears all still both they it and pretty real very really a little bit just got has have circuits".split(

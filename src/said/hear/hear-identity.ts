@@ -1,10 +1,13 @@
 // Why: kinds, makers, model years, plates and codes: what a thing is rather than how it is.
 
+import type { Clause, Draft } from './clause.ts';
+import { coachYear, codeAt, plates } from './hear-plates.ts';
 import { kinOf } from './kin.ts';
 import { typePhrases } from './lexicon.ts';
 import { itemAt } from './number-item.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 import { colors } from './type-words.ts';
+import { nameAt } from './written-name.ts';
 
 const made =
   /tire|engine|generator|chassis_label|coach|ac_|roof_mem|refrigerator|inverter|furnace|water_heater|transmission|awning|solar|batter|toilet|tv_|hitch|washer|microwave|dishwasher|levelling|hydronic|cooktop|oven|camera|radio|antenna|suspension|brake|axle|lp_|pump|mattress|seat|slide|pin_box|tow_bar|wheels|air_/;
@@ -220,7 +223,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
           'maker',
           words
             .slice(i, to)
-            .map((w) => talkWritten(talk, w.written))
+            .map((w) => nameAt(talk, w.written))
             .join(' '),
           i,
           to - i,
@@ -233,13 +236,6 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
   return out;
 }
 
-const writtenOf = new WeakMap<Talk, readonly string[]>();
-/** Tells this file the written words of a talk. */
-export const knowWritten = (talk: Talk, written: readonly string[]): void =>
-  void writtenOf.set(talk, written);
-const talkWritten = (talk: Talk, i: number): string =>
-  (writtenOf.get(talk)?.[i] ?? '').replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '').replace(/['’]s$/, '');
-
 /** "it's induction", "T P O": the clause says nothing but the kind. */
 function isPredicateOnly(talk: Talk, clause: Clause, at: number, length: number): boolean {
   const { words } = talk.marks;
@@ -251,126 +247,4 @@ function isPredicateOnly(talk: Talk, clause: Clause, at: number, length: number)
     (/^(?:'s|'re|is|are)$/.test(words[at - 1]?.norm ?? '') && rest <= 6) ||
     (at === clause.from && rest <= 2)
   );
-}
-
-type Put = (part: string, aspect: string, text: string, at: number, length: number, weight: number) => void;
-
-/** "2018 Corvanta Solstrand, the 41 B": year, maker, model and floor plan of the coach. */
-function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
-  const { words, isName } = talk.marks;
-  for (const span of clause.numbers) {
-    const year = span.readings.find(
-      (r) => Number.isInteger(r.value) && r.value >= 1965 && r.value <= 2040,
-    )?.value;
-    if (!year || span.unit || talk.scopes.elsewhere[span.from]) continue;
-    const after = words[span.to]?.norm ?? '';
-    const coachy =
-      /^(?:model|motorhome|motor|coach|diesel|fifth|travel|class|camper|rv|toy|super)$/.test(after) ||
-      words[span.from - 1]?.norm === 'year';
-    let to = span.to;
-    while (to < clause.to && to - span.to < 3 && isName(to) && words[to - 1]?.stop === 0) to++;
-    if (to === span.to && !coachy) continue;
-    const isChassis = clause.mentions.some((m) => m.parts[0] === 'chassis_label' || m.parts[0] === 'engine');
-    if (isChassis && to === span.to) continue;
-    put('coach', 'year', String(year), span.from, to - span.from, 0.88);
-    taken.fill(1, span.from, span.to);
-    if (to === span.to) continue;
-    put('coach', 'maker', talkWritten(talk, words[span.to]?.written ?? 0), span.to, 1, 0.85);
-    if (to - span.to > 1)
-      put(
-        'coach',
-        'model',
-        words
-          .slice(span.to + 1, to)
-          .map((w) => talkWritten(talk, w.written))
-          .join(' '),
-        span.to + 1,
-        to - span.to - 1,
-        0.8,
-      );
-    taken.fill(1, span.to, to);
-    const next = talk.marks.numbers.find((s) => s.from >= to && s.from - to <= 12);
-    const letter = next ? words[next.bare] : undefined;
-    if (
-      next &&
-      (next.from === to ||
-        words.slice(next.bare, next.bare + 4).some((w) => w.norm === 'plan' || w.norm === 'floorplan')) &&
-      !next.unit
-    ) {
-      const isLetter =
-        letter !== undefined && /^[a-z]{1,3}$/.test(letter.norm) && letter.capital && letter.norm.length <= 2;
-      put(
-        'coach',
-        'floor_plan',
-        `${next.readings[0]?.value ?? ''}${isLetter ? letter.norm.toUpperCase() : ''}`,
-        next.from,
-        next.bare - next.from + (isLetter ? 1 : 0),
-        0.75,
-      );
-      taken.fill(1, next.from, next.bare);
-    }
-  }
-}
-
-/** VIN and stock number: letters and digits read aloud. */
-function plates(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
-  const { words } = talk.marks;
-  for (let i = clause.from; i < clause.to; i++) {
-    const n = words[i]?.norm;
-    const isVin = n === 'vin' || n === 'serial';
-    const isStock =
-      (n === 'unit' || n === 'stock' || (n === 'number' && words[i - 1]?.norm === 'stock')) &&
-      words[i + 1]?.stop !== undefined;
-    if (!isVin && !isStock) continue;
-    let best: { text: string; from: number; to: number } | undefined;
-    for (let k = i + 1; k < Math.min(words.length, i + 9); k++) {
-      if (words[k - 1]?.norm === 'last' || (words[k]?.stop === 1 && words[k - 2]?.norm === 'last')) continue;
-      let text = '';
-      let at = k;
-      while (at < words.length && (at === k || words[at - 1]?.stop !== 2 || text.length < 4)) {
-        const item = itemAt(words, at);
-        if (item && item.kind !== 'fraction' && item.kind !== 'decimal') {
-          text += item.written ?? String(item.value);
-          at = item.to;
-        } else if (/^[a-z]$/.test(words[at]?.norm ?? '') && (words[at]?.capital || text !== ''))
-          text += (words[at++]?.norm ?? '').toUpperCase();
-        else if (/^[a-z]*\d[a-z0-9]{2,}$/.test(words[at]?.norm ?? ''))
-          text += (words[at++]?.norm ?? '').toUpperCase();
-        else break;
-        if (text.length > 17) break;
-      }
-      if (text.length >= (isVin ? 5 : 2) && /\d/.test(text) && (!best || text.length > best.text.length))
-        best = { text, from: k, to: at };
-      if (isStock && k > i + 1) break;
-    }
-    if (!best) continue;
-    if (isStock && (talk.marks.words[best.to]?.norm ?? '') in { of: 1, years: 1 }) continue;
-    put(
-      isVin ? 'vin_plate' : 'coach',
-      isVin ? 'vin' : 'stock',
-      best.text,
-      best.from,
-      best.to - best.from,
-      isVin ? 0.85 : 0.7,
-    );
-    taken.fill(1, i, best.to);
-    i = best.to - 1;
-  }
-}
-
-/** "P oh four five six" -> P0456. */
-function codeAt(talk: Talk, i: number): { text: string; length: number } | undefined {
-  const { words } = talk.marks;
-  const n = words[i]?.norm ?? '';
-  if (/^[pbcu]\d{4}$/.test(n)) return { text: n.toUpperCase(), length: 1 };
-  if (!/^[pbcu]$/.test(n) || !words[i]?.capital || words[i]?.stop !== 0) return undefined;
-  let text = '';
-  let at = i + 1;
-  while (at < words.length && text.length < 4) {
-    const item = itemAt(words, at);
-    if (!item || item.kind === 'fraction' || item.kind === 'decimal') break;
-    text += item.written ?? String(item.value);
-    at = item.to;
-  }
-  return text.length === 4 ? { text: n.toUpperCase() + text, length: at - i } : undefined;
 }

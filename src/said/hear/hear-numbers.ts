@@ -2,13 +2,14 @@
 
 import { isSameDimension } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
+import type { Clause, Draft } from './clause.ts';
 import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { digitString } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
 const alarms = new Set([

@@ -4,11 +4,12 @@ import { partOf } from '../../catalogue/index.ts';
 import type { Aspect } from '../../catalogue/part.ts';
 import { convert, isSameDimension } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
+import type { Clause } from './clause.ts';
 import { isImplied } from './implied.ts';
 import { kinOf } from './kin.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
-import type { Clause, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 /** A pairing of a number with what it is a reading of. */
 export interface Pairing {

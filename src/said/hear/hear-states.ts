@@ -1,7 +1,9 @@
 // Why: what is wrong with a part, or said not to be: the failure words of the trade, with their denials.
+
+import type { Clause, Draft } from './clause.ts';
 import { defectPhrases } from './lexicon.ts';
 import { denialBefore, draftOf } from './state-draft.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 const afterSoft = /^(?:start|starter|close|touch|light|lights|beam|beams|copy|top)$/;
 /** Words that are a failure in one sentence and nothing in another, by what follows or comes before. */

@@ -1,8 +1,10 @@
 // Why: "works", "won't lock", "I ran it": verbs of a part's work say that it does it or that it does not.
+
+import type { Clause, Draft } from './clause.ts';
 import { neededThings } from './defect-words.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');

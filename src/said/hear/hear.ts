@@ -2,20 +2,23 @@
 import { partOf } from '../../catalogue/index.ts';
 import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import type { Cue } from '../entry.ts';
+import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { correctDrafts } from './correct.ts';
 import { hearGood } from './hear-good.ts';
-import { hearIdentity, knowWritten } from './hear-identity.ts';
+import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
+import { hearPraise, hearPresence } from './hear-praise.ts';
 import { hearStates } from './hear-states.ts';
-import { hearAdvice, hearCause, hearPraise, hearPresence, hearUnknown } from './hear-unknown.ts';
+import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
 import { hearWorks } from './hear-works.ts';
 import type { Heard, HeardObservation } from './heard.ts';
 import { markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { scopesOf } from './scope.ts';
 import { stationPath } from './station-path.ts';
-import { type Clause, clausesOf, type Draft, Talk } from './talk.ts';
+import { Talk } from './talk.ts';
 import { quoteOf, wordsOf } from './word.ts';
+import { knowWritten } from './written-name.ts';
 
 /**
  * Hears a recording. Pure and total: any cues give a result; every cue is in `used` or in `unused`. With the kind of

@@ -1,8 +1,9 @@
 // Why: many numbers of a walk are no readings: clock times, the weather, model numbers, the "one" of "this one".
 
+import type { Clause } from './clause.ts';
 import type { NumberSpan } from './number-span.ts';
 import { ordinals } from './number-words.ts';
-import type { Clause, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 const labels =
   /^(?:model|part|phone|lot|room|page|step|route|highway|interstate|exit|channel|chapter|number|site|slot|row|stall|version|video|item|line|space|bay number)$/;

@@ -1,8 +1,9 @@
 // Why: a number as spoken: its pieces, every reading, the unit beside it, and how exact the speaker meant it.
 import type { Unit } from '../../units/unit.ts';
+import { isApprox } from './number-doubt.ts';
 import { andFraction, itemAt, type NumberItem, pointTail } from './number-item.ts';
 import { type Reading, readingsOf } from './number-reading.ts';
-import { phraseList } from './phrase-index.ts';
+import { joinedTo, type Plain, thirtySeconds, unitAt } from './number-unit.ts';
 import { type SaidUnit, unitAfterAn, unitWords } from './unit-words.ts';
 import type { Word } from './word.ts';
 
@@ -25,66 +26,7 @@ export interface NumberSpan {
   readonly money: boolean;
 }
 
-const approxBefore = phraseList([
-  'about',
-  'around',
-  'roughly',
-  'maybe',
-  'approximately',
-  'nearly',
-  'almost',
-  'close to',
-  'probably',
-  'somewhere around',
-  'something like',
-  'i think',
-  'i want to say',
-  'looks like',
-  'call it',
-  'say',
-  'i guess',
-  'guessing',
-  'i believe',
-  'ballpark',
-  'pretty close to',
-  'just under',
-  'just over',
-  'a little over',
-  'a little under',
-  'or so',
-]);
-const approxAfter = phraseList([
-  'or so',
-  'ish',
-  'approximate',
-  'approximately',
-  'give or take',
-  'roughly',
-  'i think',
-  'maybe',
-  'i believe',
-  'i guess',
-  'or thereabouts',
-  'more or less',
-  'probably',
-  'about',
-  'i would say',
-  'estimated',
-]);
 const moneyAfter = new Set(['dollar', 'dollars', 'bucks', 'buck', 'cents', 'usd', 'euros']);
-const thirtySeconds = phraseList([
-  'thirty seconds',
-  '30 seconds',
-  'thirty second',
-  'thirty twos',
-  '32nds',
-  '32 nds',
-  '32s',
-  '32',
-  '30 second',
-]);
-
-const joinedTo = (words: readonly Word[], i: number): boolean => words[i - 1]?.stop === 0;
 
 /** The run of pieces that begins at `i`; it ends at a stop, a unit or a word that is no number. */
 function runAt(words: readonly Word[], i: number): NumberItem[] {
@@ -119,13 +61,6 @@ function runAt(words: readonly Word[], i: number): NumberItem[] {
   return items;
 }
 
-interface Plain {
-  from: number;
-  to: number;
-  items: NumberItem[];
-  readings: Reading[];
-}
-
 function plainAt(words: readonly Word[], i: number): Plain | undefined {
   const n = words[i]?.norm ?? '';
   const minus = (n === 'minus' || n === 'negative') && joinedTo(words, i + 1);
@@ -141,37 +76,6 @@ function plainAt(words: readonly Word[], i: number): Plain | undefined {
   }
   if (minus) readings = readings.map((r) => ({ ...r, value: -r.value }));
   return { from: i, to, items, readings };
-}
-
-function unitAt(
-  words: readonly Word[],
-  to: number,
-  plain: Plain,
-): { unit: SaidUnit; to: number } | undefined {
-  let at = to;
-  if (!joinedTo(words, at)) return undefined;
-  const last = plain.readings[0]?.value ?? 99;
-  const tread = thirtySeconds.at(words, at);
-  if (tread && last <= 32 && (plain.items.length === 1 || plain.items.length >= 3)) {
-    return { unit: { units: ['[in_i]/32'], times: 1 }, to: at + tread.length };
-  }
-  const n = words[at]?.norm;
-  if (n === 'of' && (words[at + 1]?.norm === 'an' || words[at + 1]?.norm === 'a')) at += 2;
-  else if ((n === 'an' || n === 'a') && plain.items.at(-1)?.kind === 'fraction') at += 1;
-  const hit = unitWords.at(words, at);
-  const unit = words[at]?.norm === 'v' && itemAt(words, at + 1) ? undefined : hit?.values[0];
-  if (!hit || !unit) return undefined;
-  if (
-    unit.units[0] === 's' &&
-    words[at]?.norm === 'second' &&
-    last !== 1 &&
-    !/^a|per$/.test(words[at + 1]?.norm ?? '') &&
-    plain.items.length === 1 &&
-    plain.items[0]?.kind === 'digit' &&
-    last < 2
-  )
-    return undefined;
-  return { unit, to: at + hit.length };
 }
 
 /** The number that begins at `i`, with range, unit and approximation; undefined where none begins. */
@@ -294,15 +198,6 @@ function anUnit(words: readonly Word[], i: number): NumberSpan | undefined {
     ...(hit?.values[0] ? { unit: hit.values[0] } : {}),
     approx: none.approx || n === 'couple',
   };
-}
-
-function isApprox(words: readonly Word[], from: number, to: number): boolean {
-  for (let k = Math.max(0, from - 5); k < from; k++) {
-    const hit = approxBefore.at(words, k);
-    if (hit && k + hit.length >= from - 1 && words.slice(k, from).every((w) => w.stop < 2)) return true;
-  }
-  const after = approxAfter.at(words, to);
-  return after !== undefined && (words[to - 1]?.stop ?? 2) < 2;
 }
 
 /** Every number of the stream, in order, none over another. */

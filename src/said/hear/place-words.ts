@@ -1,5 +1,16 @@
 // Why: where something is, in the words people use for it, becomes one plain place.
 import { partOf } from '../../catalogue/index.ts';
+import {
+  depths,
+  ends,
+  fillers,
+  notAfter,
+  numbered,
+  numberWord,
+  sideNeeds,
+  sides,
+  spots,
+} from './place-table.ts';
 import type { Word } from './word.ts';
 
 /** What is known of a place: a side, an end, inner or outer, or a spot with a name. */
@@ -15,108 +26,6 @@ export interface PlaceHit extends PlaceParts {
   readonly from: number;
   readonly to: number;
 }
-
-const sides: Readonly<Record<string, 'left' | 'right'>> = {
-  left: 'left',
-  driver: 'left',
-  drivers: 'left',
-  street: 'left',
-  road: 'left',
-  right: 'right',
-  passenger: 'right',
-  passengers: 'right',
-  curb: 'right',
-  curbside: 'right',
-  roadside: 'left',
-  offdoor: 'left',
-  lf: 'left',
-  lr: 'left',
-  rf: 'right',
-  rr: 'right',
-};
-const ends: Readonly<Record<string, 'front' | 'rear' | 'middle'>> = {
-  front: 'front',
-  rear: 'rear',
-  back: 'rear',
-  middle: 'middle',
-  center: 'middle',
-  centre: 'middle',
-  steer: 'front',
-  steers: 'front',
-  drive: 'rear',
-  drives: 'rear',
-  duals: 'rear',
-  dual: 'rear',
-  lf: 'front',
-  lr: 'rear',
-  rf: 'front',
-  rr: 'rear',
-  steering: 'front',
-};
-const depths: Readonly<Record<string, 'inner' | 'outer'>> = {
-  inner: 'inner',
-  inside: 'inner',
-  outer: 'outer',
-  outside: 'outer',
-  inners: 'inner',
-  outers: 'outer',
-};
-const spots: Readonly<Record<string, string>> = {
-  bathroom: 'bath',
-  bath: 'bath',
-  bedroom: 'bedroom',
-  galley: 'galley',
-  kitchen: 'galley',
-  entry: 'entry',
-  hallway: 'hall',
-  cab: 'cab',
-  cockpit: 'cab',
-  dash: 'dash',
-  tag: 'tag',
-  bunkroom: 'bunks',
-  loft: 'loft',
-  living: 'living',
-  closet: 'closet',
-  outside: 'outside',
-  exterior: 'outside',
-  upper: 'upper',
-  lower: 'lower',
-};
-const sideNeeds = new Set(['driver', 'drivers', 'passenger', 'passengers', 'street', 'road', 'curb']);
-const fillers = new Set(["'s", 'side', 'hand', 'the', 'on', 'corner', 'one', 'and']);
-const notAfter = new Set([
-  'axle',
-  'wheel',
-  'cap',
-  'view',
-  'bumper',
-  'vent',
-  'seat',
-  'door',
-  'end',
-  'hitch',
-  'window',
-]);
-
-/** Numbered things that are places: "leg two", "battery two", "axle one". */
-const numbered = new Set('leg battery axle zone pack bank bay cylinder line channel'.split(' '));
-const numberWord: Readonly<Record<string, string>> = {
-  one: 'one',
-  two: 'two',
-  three: 'three',
-  four: 'four',
-  five: 'five',
-  six: 'six',
-  '1': 'one',
-  '2': 'two',
-  '3': 'three',
-  '4': 'four',
-  '5': 'five',
-  '6': 'six',
-  a: 'a',
-  b: 'b',
-  c: 'c',
-};
 
 /** The numbered place at `i`, if one stands there: "leg two". */
 export function numberedAt(words: readonly Word[], i: number): PlaceHit | undefined {

@@ -1,7 +1,8 @@
 // Why: failure words, work verbs and good words all end in the same kind of observation, made in one place.
 import type { State } from '../../catalogue/state.ts';
+import type { Clause, Draft } from './clause.ts';
 import { verbs } from './lexicon.ts';
-import type { Clause, Draft, Talk } from './talk.ts';
+import type { Talk } from './talk.ts';
 
 /** What is concluded about one part in a clause. */
 export interface Verdict {

@@ -1,8 +1,8 @@
 // Why: where the walk is, as the likeliest path over the stations, so that a recording has chapters with names.
 import { partOf, stations } from '../../catalogue/index.ts';
+import type { Clause } from './clause.ts';
 import { stationPhrases } from './lexicon.ts';
 import type { Marks } from './marks.ts';
-import type { Clause } from './talk.ts';
 
 /** What it costs to change stations between two clauses; going on to the next one in travel order costs a little less. */
 const change = 3.2;
