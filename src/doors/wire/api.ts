@@ -46,7 +46,7 @@ export interface EntriesReply {
   readonly last: number;
 }
 
-/** POST /api/entries */
+/** POST /api/entries. @public */
 export interface AppendRequest {
   readonly entries: readonly Entry[];
 }
@@ -107,7 +107,7 @@ export interface Problem {
  * could run in a browser (HTML, SVG) comes as a download.
  */
 
-/** POST /api/units/:unit/batches/:batch/understand; every field may be left out. */
+/** POST /api/units/:unit/batches/:batch/understand; every field may be left out. @public */
 export interface UnderstandRequest {
   /** The walk the files belong to; the batch's own id when left out. */
   readonly walk?: string;
