@@ -400,7 +400,7 @@ export const baysParts: readonly Part[] = [
         name: 'charge amps',
         kind: 'quantity',
         unit: 'A',
-        say: ['amps', 'charging', 'amp', 'at'],
+        say: ['amps', 'charging', 'amp'],
         within: [1, 250],
       },
       { id: 'transfer_ok', name: 'transfer ok', kind: 'yes-no', good: 'yes' },

@@ -317,7 +317,7 @@ export const livingParts: readonly Part[] = [
         name: 'box',
         kind: 'quantity',
         unit: '[degF]',
-        say: ['box', 'fridge', 'at', 'degrees', 'refrigerator', 'food side'],
+        say: ['box', 'fridge', 'degrees', 'refrigerator', 'food side'],
         within: [25, 80],
       },
       { id: 'mode_AC', name: 'mode AC', kind: 'yes-no' },

@@ -315,7 +315,17 @@ export const systemsRoadParts: readonly Part[] = [
     id: 'road_test_drive',
     name: 'Road test',
     station: 'systems-road',
-    say: ['test drive', 'road test', 'drove it', 'on the highway', 'on the freeway', 'on the interstate'],
+    say: [
+      'the drive',
+      'took it out',
+      'took it for a drive',
+      'test drive',
+      'road test',
+      'drove it',
+      'on the highway',
+      'on the freeway',
+      'on the interstate',
+    ],
     heardAs: ['rode test'],
     aspects: [
       {
@@ -369,7 +379,7 @@ export const systemsRoadParts: readonly Part[] = [
         name: 'speed held',
         kind: 'quantity',
         unit: '[mi_i]/h',
-        say: ['miles an hour', 'mph', 'at'],
+        say: ['miles an hour', 'mph'],
         within: [3, 90],
       },
       {

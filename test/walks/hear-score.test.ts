@@ -1,5 +1,5 @@
 // Why: the quality of hearing is a number, measured on annotated walks by a script that does not know how the hearing works.
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { hear } from '../../src/said/hear/hear.ts';
 import { hearJson } from '../../src/said/hear/hear-json.ts';
@@ -26,40 +26,60 @@ const here = new URL('../data/walks/', import.meta.url);
 const scorer = new URL('score.mjs', here).href;
 const { score } = (await import(scorer)) as { score: (gold: unknown, observations: unknown) => { S: Score } };
 
-/** Floors a little under what was reached on 2 of the walks that were looked at; raise them, never lower them. */
+/** Floors a little under what is reached; all four walks were looked at while the hearing was built. Raise them, never lower them. */
 const floors: readonly {
   readonly walk: string;
   readonly least: Partial<Record<keyof Score, number>>;
   readonly distractors: number;
-  readonly negations: number;
 }[] = [
   {
     walk: 'w1',
     least: {
-      recall: 0.94,
-      recall_must: 0.94,
-      precision: 0.9,
-      position_accuracy: 0.6,
+      recall: 0.96,
+      recall_must: 0.95,
+      precision: 0.92,
+      position_accuracy: 0.64,
       unit_accuracy: 0.98,
       hedged_recall: 0.95,
     },
     distractors: 0,
-    negations: 1,
   },
   {
     walk: 'w2',
     least: {
-      recall: 0.9,
-      recall_must: 0.88,
-      precision: 0.9,
-      position_accuracy: 0.75,
-      unit_accuracy: 0.93,
+      recall: 0.96,
+      recall_must: 0.94,
+      precision: 0.94,
+      position_accuracy: 0.8,
+      unit_accuracy: 0.97,
       hedged_recall: 0.95,
     },
     distractors: 1,
-    negations: 0,
   },
-  { walk: 'w3', least: {}, distractors: 9, negations: 9 },
+  {
+    walk: 'w3',
+    least: {
+      recall: 0.96,
+      recall_must: 0.98,
+      precision: 0.95,
+      position_accuracy: 0.95,
+      unit_accuracy: 0.98,
+      hedged_recall: 0.7,
+    },
+    distractors: 0,
+  },
+  {
+    walk: 'w4',
+    least: {
+      recall: 0.9,
+      recall_must: 0.98,
+      precision: 0.86,
+      position_accuracy: 0.64,
+      unit_accuracy: 0.98,
+      hedged_recall: 0.95,
+    },
+    distractors: 0,
+  },
 ];
 
 const unitNames: Readonly<Record<string, string>> = {
@@ -87,14 +107,14 @@ function scoreOf(walk: string): Score {
 }
 
 describe('hearing on annotated walks', () => {
-  for (const { walk, least, distractors, negations } of floors) {
-    test.skipIf(!existsSync(new URL(`${walk}.gold.json`, here)))(`${walk} stays above its floors`, () => {
+  for (const { walk, least, distractors } of floors) {
+    test(`${walk} stays above its floors`, () => {
       const s = scoreOf(walk);
       for (const [name, floor] of Object.entries(least)) {
         expect(s[name as keyof Score] as number, `${walk} ${name}`).toBeGreaterThanOrEqual(floor);
       }
       expect(s.false_distractor, 'distractors taken for facts').toBeLessThanOrEqual(distractors);
-      expect(s.negation_errors, 'denied failures heard as failures').toBeLessThanOrEqual(negations);
+      expect(s.negation_errors, 'denied failures heard as failures').toBe(0);
       expect(s.corrections.wrong_value_extracted, 'values taken back and heard all the same').toBe(0);
       expect(s.praise.taken_as_fact, 'praise heard as a finding').toBe(0);
     });

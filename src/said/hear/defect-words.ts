@@ -94,7 +94,7 @@ say('rust', 'corroded', 'corroded, corroding, oxidized, oxidation, furry');
 say(
   'stain',
   'stained',
-  'stain, stains, water stain, water stains, staining, discoloration, water mark, water marks, streaks, streaking',
+  'stain, stains, water stain, water stains, staining, discoloration, water mark, water marks, streaks, streaking, streak, smear, smears, smearing',
   noun,
 );
 say('stain', 'stained', 'stained, discolored, yellowed, yellowing, black streaks');
@@ -156,7 +156,7 @@ say(
 say(
   'noise',
   'noisy',
-  'squeal, squeals, squeaking, squeak, squeaks, noise, bearing noise, grinding, grinds, chirp, chirps, chirping, clunk, clunks, clunking, knock, knocks, knocking, rattle, rattles, rattling, hum, hums, humming, whine, whines, whining, howl, howls, pop, pops, screech, screeches, ticking, tick, ticks, growl, growls, groan, groans, bang, bangs, buzzes, buzzing, loud, noisy, rumble, rumbles, roar',
+  'squeal, squeals, squeaking, squeak, squeaks, noise, bearing noise, wind noise, road noise, grinding, grinds, chirp, chirps, chirping, clunk, clunks, clunking, knock, knocks, knocking, rattle, rattles, rattling, hum, hums, humming, whine, whines, whining, howl, howls, pop, pops, screech, screeches, ticking, tick, ticks, growl, growls, groan, groans, bang, bangs, buzzes, buzzing, loud, noisy, rumble, rumbles, roar',
   noun,
 );
 say(
@@ -236,7 +236,7 @@ say(
 say(
   'swelling',
   'swollen',
-  'swollen, bulging, bulged, swelled, swelling, puffed up, blistered, blisters, blistering',
+  'bulge, bulges, swollen, bulging, bulged, swelled, swelling, puffed up, blistered, blisters, blistering',
 );
 say('sag', 'sagging', 'sag, sags, sagging, droop, droops, drooping, saggy, droopy, dips', noun);
 say(

@@ -15,8 +15,11 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
       ['dry', 'dry, bone dry, dry as a bone, smells dry, smell dry'],
       ['clean', 'clean, spotless'],
       ['clear', 'clear, clear lenses'],
-      ['straight', 'straight, square, flush, true, even, level'],
-      ['quiet', 'quiet, quiet running, smooth running'],
+      [
+        'straight',
+        'straight, tracks straight, drives straight, runs straight, square, flush, true, even, level',
+      ],
+      ['quiet', 'quiet, shifts smooth, shifts smoothly, quiet running, smooth running'],
       ['holds', 'holds, holding, held'],
       [
         'full',

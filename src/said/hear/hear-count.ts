@@ -95,6 +95,8 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     if (part && !(next === 'point' && value < 3))
       return { part, aspect: noun.aspect, count: value, sure: true };
   }
+  if (joined && next === 'group' && parts[0] && value > 1)
+    return { part: parts[0], aspect: 'count', count: value, sure: true };
   const found = joined ? partAfter(clause, talk, span) : undefined;
   const of = span.of;
   if (

@@ -123,11 +123,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
   for (let i = clause.from; i < clause.to; i++) {
     if (talk.scopes.elsewhere[i] || talk.scopes.denied[i]) continue;
     const hit = typePhrases.at(words, i);
-    if (
-      hit &&
-      i + hit.length <= clause.to &&
-      !talk.marks.numbers.some((s) => s.from <= i && i < s.to && s.unit && s.to < i + hit.length)
-    ) {
+    if (hit && i + hit.length <= clause.to) {
       const named = words
         .slice(i, i + hit.length)
         .map((w) => w.norm)

@@ -74,7 +74,8 @@ function fits(
       if (a.unit === 'kW' || a.unit === 'W') options.push({ value: r.value, unit: 'kW' });
       else options.push({ value: r.value * 1000, unit: a.unit });
     } else if (said) {
-      const unit = said.units.find((u) => isSameDimension(u, a.unit as Unit));
+      const water = a.unit === "[in_i'H2O]" && said.units[0] === '[in_i]';
+      const unit = water ? a.unit : said.units.find((u) => isSameDimension(u, a.unit as Unit));
       if (unit) options.push({ value: r.value * said.times, unit });
     } else {
       options.push({ value: r.value, unit: a.unit });

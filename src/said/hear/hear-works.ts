@@ -10,7 +10,7 @@ const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
 /** Verbs that say a part works when they stand right after it. */
 const working = set(
-  'work works worked working run runs ran running start starts started fire fires light lights opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
+  'work works worked working run runs ran running start starts started fire fires light lights lit opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
     'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings',
 );
 const particles: Readonly<Record<string, RegExp>> = {
@@ -114,6 +114,21 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
+    if (
+      /^pulls?$/.test(n) &&
+      words.slice(i + 1, Math.min(clause.to, i + 7)).some((w) => /^(?:left|right)$/.test(w.norm)) &&
+      talk.scopes.denied[i] !== 1
+    ) {
+      const part = subjectOf(talk, clause, i);
+      if (part) {
+        put(
+          { part, aspect: 'operates', state: 'pulling', sense: 'defect', polarity: 'bad', weight: 0.75 },
+          i,
+          1,
+        );
+        continue;
+      }
+    }
     if (verbs.at(words, i)) {
       const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
       const near = mention !== undefined || subjects.has(lead) || i - clause.from <= 4;
@@ -148,6 +163,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         isPredicate(talk, clause, i, mention?.to)
       ) {
         if (
+          (n === 'lit' && part === 'dash_gauges') ||
           (/^trips?$/.test(n) && part !== 'outlets_gfci') ||
           (/^(?:come|comes|came)$/.test(n) &&
             /^(?:in|out)$/.test(norm(i + 1)) &&

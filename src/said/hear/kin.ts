@@ -8,7 +8,7 @@ const groups: readonly (readonly string[])[] = [
   ['inverter_charger', 'inverter_load_run'],
   ['shore_power', 'electric_panel', 'shore_cord'],
   ['road_test_drive', 'dash_gauges'],
-  ['lp_tank', 'lp_system', 'lp_regulator'],
+  ['lp_tank', 'lp_system', 'lp_regulator', 'lp_alarm'],
   ['engine', 'dash_gauges', 'engine_oil'],
   ['coach', 'cert_label', 'odometer', 'cargo_label'],
   ['water_pump', 'city_water', 'fresh_system_test'],

@@ -75,7 +75,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       hit.length === 1 &&
       verbish.has(said) &&
       ((joined &&
-        (verbWhen.has(before.norm) || last?.to === i || (said === 'lights' && taken[i - 1] === 1))) ||
+        ((verbWhen.has(before.norm) && !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
+          last?.to === i ||
+          (said === 'lights' && taken[i - 1] === 1))) ||
         (said.endsWith('s') &&
           verbAfter.has(next) &&
           next !== 'okay' &&

@@ -49,6 +49,14 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
       norm(span.to) === 'outside')
   )
     return true;
+  if (
+    !span.unit &&
+    /^(?:at|above|over|about|around|below)$/.test(before) &&
+    talk.recent.some((r) => r.parts.includes('road_test_drive') && span.from - r.at < 120) &&
+    (span.readings[0]?.value ?? 0) <= 85 &&
+    span.items.length === 1
+  )
+    return true;
   if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;
   for (let i = clause.from; i < clause.to; i++)
     if (

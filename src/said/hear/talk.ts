@@ -178,6 +178,11 @@ export class Talk {
       for (const p of parts ?? []) if (!out.includes(p)) out.push(p);
     };
     const own = clause.mentions.filter((m) => !m.aside);
+    if (own.length === 0) {
+      const around = clause.mentions.find((m) => m.from >= to && m.from - to <= 3);
+      if (around && this.marks.words.slice(to, around.from).some((w) => /^(?:around|from|at)$/.test(w.norm)))
+        add(around.parts);
+    }
     const inside = own.find((m) => m.from <= from && m.to >= to);
     add(inside?.parts);
     const after = own.filter((m) => m.from >= to);
