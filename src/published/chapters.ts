@@ -4,8 +4,8 @@ import type { Finding } from '../judged/finding.ts';
 import type { Cue, Observation } from '../said/entry.ts';
 import type { Chapter, Unpublished } from './document.ts';
 import { byWorst, isFault } from './fault.ts';
-import { plainNear } from './plain-near.ts';
-import { factWords, subjectWords } from './plain-subject.ts';
+import { groupTitle, groupWords, isSight, type Together, together } from './fault-groups.ts';
+import { lowered, subjectWords } from './plain-subject.ts';
 import { type Heard, stationRuns } from './station-runs.ts';
 
 /** Parts that a walker speaks of anywhere: hearing them says little of where he stands. */
@@ -45,21 +45,28 @@ function announcements(cues: readonly Cue[]): readonly Heard[] {
   );
 }
 
-/** "left rear inner tire at its limit"; for a sight, "entry step loose". */
-function foundWords(f: Finding): string {
-  const near = plainNear(f);
-  const seen = f.fact !== undefined && f.fact.value.is !== 'text' ? factWords(f.fact) : f.verdict;
-  const said = f.outcome === 'cannot tell' ? 'not settled' : near !== '' ? near : seen;
-  return `${subjectWords(f)} ${said}`;
+/** House default, no source: longer words are cut to their first clause, so that a title fits a player's list. */
+const longest = 48;
+
+/** "tires, 5 places, 7.5 years old", "roof ladder loose", "wipers not settled". */
+function foundWords(group: Together): string {
+  const [first] = group;
+  const title = groupTitle(group);
+  const subject = group.length > 1 && title.includes(',') ? lowered(title) : subjectWords(first);
+  if (first.outcome === 'cannot tell') return `${subject} not settled`;
+  const words = groupWords(group).split(/, against|; /)[0] ?? '';
+  const fits = words.length <= longest && (isSight(first) || first.limit !== undefined);
+  return `${subject}: ${fits ? words : first.verdict}`;
 }
 
 function titleOf(station: string, found: readonly Finding[]): string {
   const name = stationOf(station)?.name ?? station;
-  if (found.length === 0) return name;
-  const [first, second] = found;
-  const named = [first, second].filter((f) => f !== undefined).map(foundWords);
-  const more = found.length - named.length;
-  return `${name}: ${named.join('; ')}${more > 0 ? `; ${more} more` : ''}`;
+  const groups = together(found);
+  const [first, second] = groups;
+  if (first === undefined) return name;
+  const named = [first, ...(second === undefined ? [] : [second])].map(foundWords);
+  const more = groups.length - named.length;
+  return `${name} – ${named.join('; ')}${more > 0 ? `; ${more} more` : ''}`;
 }
 
 function ofOne(media: string, cues: readonly Cue[], u: Unpublished): readonly Chapter[] {

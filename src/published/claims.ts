@@ -5,17 +5,18 @@ import { headline } from './headline.ts';
 import { lineClaims } from './line-claims.ts';
 import { notChecked } from './not-checked.ts';
 import { praise } from './praise.ts';
+import { works } from './works.ts';
 
-/** First line, what it is, what is wrong, what nobody checked, then the rest: the faults stand before the equipment, never in the last line. */
+/** In short with the count of faults, what it is, what works with its readings, every fault, and what nobody checked. */
 const order: readonly Claim['section'][] = [
   'headline',
   'money',
   'identity',
+  'house',
+  'chassis',
+  'praise',
   'disclosure',
   'not checked',
-  'chassis',
-  'house',
-  'praise',
 ];
 
 /** Words taken from speech that no person has looked over yet are counted in the open. */
@@ -42,10 +43,11 @@ function unreviewed(u: Unpublished): readonly Claim[] {
 export function claims(u: Unpublished): readonly Claim[] {
   const all = [
     ...headline(u),
+    ...works(u),
     ...lineClaims(u),
     ...disclosures(u),
-    ...unreviewed(u),
     ...notChecked(u),
+    ...unreviewed(u),
     ...praise(u),
   ];
   return order.flatMap((section) => all.filter((c) => c.section === section));

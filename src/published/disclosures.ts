@@ -1,100 +1,118 @@
-// Why: every fault is told to the buyer once: what it is, how big, what it costs, what was done about it.
-import { placeName } from '../catalogue/place.ts';
-import type { Finding } from '../judged/finding.ts';
+// Why: every fault is told to the buyer once: what it is, how big, what it costs; what was done about them stands once over each group.
 import type { Job } from '../planned/job.ts';
 import { dollars, showMoney } from '../units/money.ts';
 import { basisOf, weakest } from './basis.ts';
 import type { Claim, Unpublished } from './document.ts';
 import { byWorst, isFault } from './fault.ts';
+import {
+  groupTitle,
+  groupWords,
+  isSight,
+  limitsOf,
+  readingsOf,
+  type Together,
+  together,
+} from './fault-groups.ts';
 import { evidenceOf } from './line-claims.ts';
 import { plainDay } from './plain-day.ts';
-import { plainLimit } from './plain-limit.ts';
-import { plainNear } from './plain-near.ts';
-import { factWords, partName, subjectTitle } from './plain-subject.ts';
+import { lowered } from './plain-subject.ts';
 
 /** A text as a sentence: one full stop at its end, whatever the rule's author wrote. */
 const stopped = (text: string): string => (/[.!?]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`);
 
-/** The same fault at several places is told once, worst place first. */
-function together(faults: readonly Finding[]): readonly (readonly [Finding, ...Finding[]])[] {
-  const groups = new Map<string, [Finding, ...Finding[]]>();
-  for (const f of faults) {
-    const key = [f.rule, f.part, f.verdict, f.outcome, f.reason, f.place === undefined ? f.id : ''].join('|');
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [f]);
-    else group.push(f);
-  }
-  return [...groups.values()];
+/** How big: the readings, then against whose limit. Empty where the reason has said it all. */
+function howBig(group: Together): string {
+  const readings = readingsOf(group);
+  if (readings === '') return '';
+  const limits = limitsOf(group);
+  return limits === '' ? ` Noted: ${readings}.` : ` Read: ${readings}, ${limits}.`;
 }
 
-/** How big: the reading of each place and how near, then against whose limit. Empty where the reason has said it all. */
-function howBig(group: readonly [Finding, ...Finding[]]): string {
-  const read = group.flatMap((f) => {
-    if (f.fact === undefined || f.fact.standing !== 'known' || f.fact.value.is === 'unknown') return [];
-    const words = factWords(f.fact);
-    // A sighted fault already says what was seen.
-    if (
-      f.limit === undefined &&
-      (f.rule.startsWith('seen-') || f.reason.toLowerCase().includes(words.toLowerCase()))
-    )
-      return [];
-    const near = plainNear(f);
-    const where = group.length > 1 && f.place !== undefined ? `${placeName(f.place)} ` : '';
-    return [`${where}${words}${near === '' ? '' : `, ${near}`}`];
-  });
-  if (read.length === 0) return '';
-  const limits = [...new Set(group.flatMap((f) => (f.limit === undefined ? [] : [plainLimit(f.limit)])))];
-  return limits.length === 0
-    ? ` Noted: ${read.join('; ')}.`
-    : ` Read: ${read.join('; ')}. It must be ${limits.join('; ')}.`;
-}
-
-/** The estimates of the jobs that would put it right, each job once, rounded outward to ten dollars. Nothing where one has no estimate. */
-function whatItCosts(jobs: readonly Job[]): string {
+/** The estimates of jobs, rounded outward to ten dollars. Nothing where one has no estimate; a job told before is not told again. */
+function whatItCosts(jobs: readonly Job[], told: Set<string>): string {
   const costs = jobs.flatMap((j) => (j.cost === undefined ? [] : [j.cost]));
   if (costs.length === 0 || costs.length < jobs.length) return '';
+  if (jobs.every((j) => told.has(j.id))) return ' In an estimate above.';
+  for (const j of jobs) told.add(j.id);
   const [low, high] = costs.reduce<readonly [number, number]>(
     (sum, [l, h]) => [sum[0] + l, sum[1] + h],
     [0, 0],
   );
   const tens = (n: number): string => showMoney(dollars(n));
   const [from, to] = [Math.floor(low / 1000) * 10, Math.ceil(high / 1000) * 10];
-  return ` Our shop's estimate to put it right: ${from === to ? tens(from) : `${tens(from)} to ${tens(to)}`}.`;
+  return ` Estimate: ${from === to ? tens(from) : `${tens(from)} to ${tens(to)}`}.`;
 }
 
-function whatWasDone(f: Finding, jobs: readonly Job[], on: Unpublished['on']): string {
-  const day = plainDay(on);
-  const open =
-    f.outcome === 'fails' ? `Not repaired as of ${day}` : `Neither measured again nor repaired as of ${day}`;
-  if (f.verdict === 'stop') {
-    return ` ${open}. Offered only as not fit to drive or use until ${f.outcome === 'fails' ? 'this has been repaired' : 'this has been settled'}.`;
-  }
-  return jobs.some((j) => j.policy === 'before sale')
-    ? ` ${open}; our shop advises to repair it before sale.`
-    : ` ${open}.`;
+/** The rule's own words behind the subject: the subject is not named twice, and of several places "it" is each. */
+function reasonWords(group: Together): string {
+  const words = lowered(group[0].reason.replace(/^The [a-z ]+: /, ''));
+  return stopped(group.length > 1 ? words.replace(/^it (?=[a-z])/, 'each ') : words);
 }
 
-function disclosure(group: readonly [Finding, ...Finding[]], u: Unpublished): Claim {
+function disclosure(group: Together, jobs: readonly Job[], told: Set<string>): Claim {
   const [first] = group;
-  const ids = group.map((f) => f.id);
-  const jobs = u.jobs.filter((j) => j.findings.some((id) => ids.includes(id)));
   const facts = group.flatMap((f) => (f.fact === undefined ? [] : [f.fact]));
-  const places = group.flatMap((f) => (f.place === undefined ? [] : [placeName(f.place)]));
-  const title = group.length === 1 ? subjectTitle(first) : `${partName(first.part)}, ${places.join(', ')}`;
+  const body = isSight(first) ? stopped(groupWords(group)) : `${reasonWords(group)}${howBig(group)}`;
   return {
     id: `disclosure/${first.id}`,
-    text: `${first.reason.includes(subjectTitle(first)) && group.length === 1 ? '' : `${title}: `}${stopped(first.reason)}${howBig(group)}${whatItCosts(jobs)}${whatWasDone(first, jobs, u.on)}`,
+    text: `${groupTitle(group, true)}: ${body}${whatItCosts(jobs, told)}`,
     section: 'disclosure',
     standing: 'backed',
     basis: facts.length === 0 ? 'none' : weakest(facts.map(basisOf)),
     evidence: evidenceOf(facts),
     facts,
     figures: [...new Set(facts.flatMap((f) => (f.figure === undefined ? [] : [f.figure])))],
-    findings: ids,
+    findings: group.map((f) => f.id),
     published: true,
   };
 }
 
-/** Every fault in one disclosure, worst first; the same fault at several places in one sentence. */
-export const disclosures = (u: Unpublished): readonly Claim[] =>
-  together(u.findings.filter(isFault).toSorted(byWorst)).map((group) => disclosure(group, u));
+/** Whether this sentence opens a group of faults rather than telling one. */
+export const opensGroup = (c: Pick<Claim, 'id'>): boolean => c.id.startsWith('disclosure/group/');
+
+const openings = {
+  stop: (day: string) =>
+    `Stop. None of these had been put right or settled as of ${day}; until they are, this is offered only as not fit to drive or use.`,
+  advised: (day: string) =>
+    `Our shop advises to repair these before sale. None had been repaired or measured again as of ${day}.`,
+  other: (day: string) => `Other faults and wear. None had been repaired or measured again as of ${day}.`,
+} as const;
+
+/** What stands over a group: what was done about all of it, and on which day. */
+function opening(which: keyof typeof openings, claims: readonly Claim[], on: Unpublished['on']): Claim {
+  const facts = claims.flatMap((c) => c.facts);
+  return {
+    id: `disclosure/group/${which}`,
+    text: openings[which](plainDay(on)),
+    section: 'disclosure',
+    standing: 'backed',
+    basis: 'none',
+    evidence: evidenceOf(facts),
+    facts,
+    figures: [],
+    findings: [],
+    published: true,
+  };
+}
+
+/** Every fault in one disclosure, worst first: those that stop it, those to be repaired before sale, the rest. */
+export function disclosures(u: Unpublished): readonly Claim[] {
+  const told = new Set<string>();
+  const jobsOf = (group: Together): readonly Job[] =>
+    u.jobs.filter((j) => j.findings.some((id) => group.some((f) => f.id === id)));
+  const groups = together(u.findings.filter(isFault).toSorted(byWorst)).map((group) => ({
+    group,
+    jobs: jobsOf(group),
+  }));
+  const isAdvised = (jobs: readonly Job[]): boolean => jobs.some((j) => j.policy === 'before sale');
+  const parts = [
+    ['stop', groups.filter(({ group }) => group[0].verdict === 'stop')],
+    ['advised', groups.filter(({ group, jobs }) => group[0].verdict !== 'stop' && isAdvised(jobs))],
+    ['other', groups.filter(({ group, jobs }) => group[0].verdict !== 'stop' && !isAdvised(jobs))],
+  ] as const;
+  return parts.flatMap(([which, all]) => {
+    if (all.length === 0) return [];
+    const claims = all.map(({ group, jobs }) => disclosure(group, jobs, told));
+    return [opening(which, claims, u.on), ...claims];
+  });
+}

@@ -19,7 +19,10 @@ describe('limit strip', () => {
     expect(strip(6, undefined, 'at most')?.bad[1]).toBe(1);
   });
   test('labels', () =>
-    expect(strip(2, 0.5, 'at least')).toMatchObject({ limitLabel: 'law 2', readingLabel: '2 ± 0.5 /32 in' }));
+    expect(strip(2, 0.5, 'at least')).toMatchObject({
+      limitLabel: 'law 2',
+      readingLabel: '2/32 ± 0.5/32 in',
+    }));
   test('no number, no strip', () => expect(limitStrip(findingOf())).toBeUndefined());
   test('order on the strip is the order of the numbers, and everything is on it', () => {
     fc.assert(

@@ -4,14 +4,13 @@ import { placeName } from '../catalogue/place.ts';
 import type { Finding } from '../judged/finding.ts';
 import type { Fact } from '../known/facts.ts';
 import type { Observation } from '../said/entry.ts';
-import type { Day } from '../units/day.ts';
-import { isSameDimension } from '../units/quantity.ts';
+import { convert, isSameDimension } from '../units/quantity.ts';
 import { type Basis, basisOf } from './basis.ts';
 import type { Claim, Unpublished } from './document.ts';
 import { isFault } from './fault.ts';
 import { type ListingLine, listingLines } from './listing-lines.ts';
-import { dayWithAge, lastDayOf } from './plain-day.ts';
-import { factWords, subjectTitle, subjectWords } from './plain-subject.ts';
+import { dayWithAge, lastDayOf, walkDayOf } from './plain-day.ts';
+import { factWords, lowered, partNames, subjectTitle, subjectWords } from './plain-subject.ts';
 import { plainValue } from './plain-value.ts';
 
 /** The observations behind facts, each once. */
@@ -47,32 +46,26 @@ function valuesOf(facts: readonly Fact[]): string {
 const sayer = (evidence: readonly Observation[]): string | undefined =>
   evidence.find((o) => o.saidBy !== undefined)?.saidBy;
 
-/** The sentence for a value known in a certain way. A guess and hearsay always say that they are. */
-function sentence(
-  lead: string,
-  values: string,
-  basis: Basis,
-  evidence: readonly Observation[],
-  on: Day,
-): string {
+/** The sentence for values known in a certain way. A guess and hearsay always say that they are. A reading of another day names it. */
+function sentence(words: string, basis: Basis, evidence: readonly Observation[], u: Unpublished): string {
   const last = lastDayOf(evidence);
-  const day = last === undefined ? '' : ` ${dayWithAge(last, on)}`;
+  const day = last === undefined || last === walkDayOf(u) ? '' : ` ${dayWithAge(last, u.on)}`;
   const teller = sayer(evidence);
   switch (basis) {
     case 'measured':
-      return `${lead}: ${values} (measured${day}).`;
+      return `${words} (measured${day}).`;
     case 'seen':
-      return `${lead}: ${values} (seen${day}).`;
+      return `${words} (seen${day}).`;
     case 'label':
-      return `${lead}: ${values} (read off a label or paper${day}).`;
+      return `${words} (off a label or paper${day}).`;
     case 'figured':
-      return `${lead}: ${values} (worked out from readings; the working is in the report).`;
+      return `${words} (worked out; the working is in the report).`;
     case 'told':
       return teller === undefined
-        ? `${lead}: ${values}, as said on the walk; not measured, no label read.`
-        : `${lead}: ${values}, as told by ${teller}; we have no paper.`;
+        ? `${words}, as said on the walk; not measured, no label read.`
+        : `${words}, as told by ${teller}; we have no paper.`;
     default:
-      return `${lead}: perhaps ${values}; a guess, not measured.`;
+      return `${words}; a guess, not measured.`;
   }
 }
 
@@ -85,40 +78,56 @@ function faultsOn(facts: readonly Fact[], faults: readonly Finding[]): readonly 
   );
 }
 
-/** Each part once: by its place where there are one or two, otherwise with how many places. */
+/** Each part once: by its place where there is one, otherwise as several. */
 function namedOnce(faults: readonly Finding[]): readonly string[] {
   const places = new Map<string, Set<string>>();
   for (const f of faults) places.set(f.part, (places.get(f.part) ?? new Set()).add(f.place ?? ''));
-  return [...places].flatMap(([part, at]) =>
-    at.size > 2
-      ? [`${subjectWords({ part })}, ${at.size} places`]
-      : [...at].map((place) => subjectWords(place === '' ? { part } : { part, place })),
-  );
+  return [...places].map(([part, at]) => {
+    const [place] = at;
+    if (at.size > 1) return lowered(partNames(part));
+    return subjectWords(place === undefined || place === '' ? { part } : { part, place });
+  });
 }
 
-/** A number in a unit that does not measure the aspect was misheard: it stays in the report and out of the listing. */
+/**
+ * A number in a unit that does not measure the aspect, or outside what anybody would believe of it, was misheard: it stays in the report and out
+ * of the listing.
+ */
 function fits(f: Fact): boolean {
-  const unit = aspectOf(f.part, f.aspect)?.unit;
-  return f.value.is !== 'quantity' || unit === undefined || isSameDimension(f.value.unit, unit);
+  const aspect = aspectOf(f.part, f.aspect);
+  if (f.value.is !== 'quantity' || aspect?.unit === undefined) return true;
+  if (!isSameDimension(f.value.unit, aspect.unit)) return false;
+  const value = convert(f.value.value, f.value.unit, aspect.unit);
+  return aspect.within === undefined || (value >= aspect.within[0] && value <= aspect.within[1]);
 }
 
+/** One thing told: its line, and the facts of it that are known in the same way. */
+interface Told {
+  readonly line: ListingLine;
+  readonly facts: readonly Fact[];
+}
+
+/** What is told of one head, known in one way, is one sentence. */
 function claimOf(
-  line: ListingLine,
+  all: readonly [Told, ...Told[]],
   basis: Basis,
-  facts: readonly Fact[],
   faults: readonly Finding[],
-  on: Day,
+  u: Unpublished,
 ): Claim {
+  const [{ line }] = all;
+  const facts = all.flatMap((t) => t.facts);
   const evidence = evidenceOf(facts);
   const qualifying = faultsOn(facts, faults);
   const names = namedOnce(qualifying);
-  const but =
-    names.length === 0
-      ? ''
-      : ` See the fault${qualifying.length === 1 ? '' : 's'} told above: ${names.join('; ')}.`;
+  const but = names.length === 0 ? '' : ` See what is wrong: ${names.join('; ')}.`;
+  const perhaps = basis === 'guessed' ? 'perhaps ' : '';
+  const words =
+    all.length === 1
+      ? `${line.lead}: ${perhaps}${valuesOf(facts)}`
+      : `${line.head}: ${perhaps}${all.map((t) => `${within(t.line)}${valuesOf(t.facts)}`).join('; ')}`;
   return {
     id: `${line.section}/${line.part}/${line.aspect}/${basis}`,
-    text: sentence(line.lead, valuesOf(facts), basis, evidence, on) + but,
+    text: sentence(words, basis, evidence, u) + but,
     section: line.section,
     standing: 'backed',
     basis,
@@ -130,38 +139,65 @@ function claimOf(
   };
 }
 
+/** A lead behind its head: the head is not said twice. "Tires: ... date codes ...". */
+function within({ head, lead }: ListingLine): string {
+  const first = head.replace(/s$/, '').split(' ')[0] ?? head;
+  const rest = lead.startsWith(`${first} `) ? lead.slice(first.length + 1) : lead;
+  return lead === head ? '' : `${lowered(rest)} `;
+}
+
 /** Sources that disagree are told as such, never as one value. */
-function conflictOf(line: ListingLine, fact: Fact): Claim {
-  const sides = fact.sides.map((s) => plainValue(s.value, aspectOf(fact.part, fact.aspect)));
-  return {
-    id: `not-checked/conflict/${fact.part}/${fact.aspect}/${fact.place ?? ''}`,
-    text: `${line.lead}${fact.place === undefined ? '' : `, ${placeName(fact.place)}`}: not settled. Our sources disagree: ${sides.join(' against ')}.`,
-    section: 'not checked',
-    standing: 'backed',
-    basis: 'none',
-    evidence: evidenceOf([fact]),
-    facts: [fact],
-    figures: [],
-    findings: [],
-    published: true,
-  };
+function conflictsOf(
+  found: readonly { readonly line: ListingLine; readonly fact: Fact }[],
+): readonly Claim[] {
+  if (found.length === 0) return [];
+  const facts = found.map((c) => c.fact);
+  const words = found.map(({ line, fact }) => {
+    const sides = fact.sides.map((s) => plainValue(s.value, aspectOf(fact.part, fact.aspect)));
+    return `${lowered(line.lead)}${fact.place === undefined ? '' : `, ${placeName(fact.place)}`} ${sides.join(' against ')}`;
+  });
+  return [
+    {
+      id: 'not-checked/conflicts',
+      text: `Not settled, our sources disagree: ${words.join('; ')}.`,
+      section: 'not checked',
+      standing: 'backed',
+      basis: 'none',
+      evidence: evidenceOf(facts),
+      facts,
+      figures: [],
+      findings: [],
+      published: true,
+    },
+  ];
 }
 
 /** Sentences for every fact that the listing's table names, in the table's order; what is in conflict goes to "not checked". */
 export function lineClaims(u: Unpublished): readonly Claim[] {
   const faults = u.findings.filter(isFault);
-  return listingLines.flatMap((line) => {
+  const groups = new Map<string, [Basis, [Told, ...Told[]]]>();
+  const conflicts: { readonly line: ListingLine; readonly fact: Fact }[] = [];
+  for (const line of listingLines) {
     const all = u.facts.all(line.part, line.aspect).filter(fits);
-    const groups = new Map<Basis, Fact[]>();
-    for (const f of all) {
-      const basis = basisOf(f);
-      if (basis !== 'none') groups.set(basis, [...(groups.get(basis) ?? []), f]);
+    const byBasis = new Map<Basis, Fact[]>();
+    for (const fact of all) {
+      const basis = basisOf(fact);
+      if (fact.standing === 'conflict') conflicts.push({ line, fact });
+      else if (basis !== 'none') byBasis.set(basis, [...(byBasis.get(basis) ?? []), fact]);
     }
-    return [
-      ...[...groups].map(([basis, facts]) => claimOf(line, basis, facts, faults, u.on)),
-      ...all.filter((f) => f.standing === 'conflict').map((f) => conflictOf(line, f)),
-    ];
-  });
+    for (const [basis, facts] of byBasis) {
+      // Hearsay names its teller, so it is not told in one breath with what others said.
+      const teller = basis === 'told' ? (sayer(evidenceOf(facts)) ?? '') : '';
+      const key = [line.section, line.head, basis, teller].join('|');
+      const group = groups.get(key);
+      if (group === undefined) groups.set(key, [basis, [{ line, facts }]]);
+      else group[1].push({ line, facts });
+    }
+  }
+  return [
+    ...[...groups.values()].map(([basis, all]) => claimOf(all, basis, faults, u)),
+    ...conflictsOf(conflicts),
+  ];
 }
 
 /** "Tire, left rear inner: tread mid 2/32 in" for a fact outside the table. */

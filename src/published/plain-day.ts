@@ -1,6 +1,7 @@
 // Why: a date that a buyer reads must not be mistaken for another: day, month as a word, year.
 import type { Observation } from '../said/entry.ts';
 import { type Day, dayOf, daysBetween } from '../units/day.ts';
+import type { Unpublished } from './document.ts';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
@@ -12,6 +13,13 @@ export const plainDay = (day: Day): string =>
 export function lastDayOf(evidence: readonly Observation[]): Day | undefined {
   const days = evidence.map((o) => dayOf(o.at)).sort();
   return days.at(-1);
+}
+
+/** The day of the walk: that on which most was observed, the later of two alike. Undefined where nothing was. */
+export function walkDayOf({ record }: Pick<Unpublished, 'record'>): Day | undefined {
+  const counts = new Map<Day, number>();
+  for (const o of record.standing.values()) counts.set(dayOf(o.at), (counts.get(dayOf(o.at)) ?? 0) + 1);
+  return [...counts].toSorted(([a, m], [b, n]) => n - m || (a < b ? 1 : -1))[0]?.[0];
 }
 
 /** House default, no source: a reading older than this many days carries its age in a listing. */

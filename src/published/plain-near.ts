@@ -20,7 +20,10 @@ export function readingOf(
   return { value: q.value, plusOrMinus: q.plusOrMinus ?? 0, ...(upTo === undefined ? {} : { upTo }) };
 }
 
-/** "at its limit", "below its limit by 1/32 in", "within the reading's own doubt of its limit". Empty where no number was compared. */
+/** A distance is told as finely as it matters: "0.05 in", "3.7 years", "1,130 lb". */
+const roughly = (n: number): number => Number(n.toPrecision(n < 1 ? 2 : 3));
+
+/** "at its limit", "1/32 in below its limit", "4/32 in to spare", or that its doubt is wider than that. Empty where no number was compared. */
 export function plainNear(f: Finding): string {
   const r = readingOf(f);
   if (r === undefined || f.limit === undefined) return '';
@@ -28,8 +31,7 @@ export function plainNear(f: Finding): string {
   const doubt = r.plusOrMinus + (f.limit.plusOrMinus ?? 0);
   if (away === 0) return 'at its limit';
   if (Math.abs(away) < doubt) return "nearer its limit than the reading's own doubt";
-  const side = away < 0 ? 'below' : 'above';
   const good = lower.has(f.limit.must) ? away > 0 : away < 0;
-  const by = plainQuantity(Math.abs(away), f.limit.unit);
-  return good ? `${by} ${side} its limit, on the good side` : `${by} ${side} its limit`;
+  const by = plainQuantity(roughly(Math.abs(away)), f.limit.unit);
+  return good ? `${by} to spare` : `${by} ${away < 0 ? 'below' : 'above'} its limit`;
 }

@@ -1,15 +1,15 @@
 // Why: "left rear inner tire" and "Tire, left rear inner" are the same thing, worded once for every document.
-import { aspectOf, partOf } from '../catalogue/index.ts';
+import { aspectOf } from '../catalogue/index.ts';
 import { placeName } from '../catalogue/place.ts';
 import type { Fact } from '../known/facts.ts';
+import { partName, partNames } from './plain-name.ts';
 import { plainValue } from './plain-value.ts';
+
+export { partName, partNames };
 
 type Whose = { readonly part: string; readonly place?: string | undefined };
 
 const bare = (id: string): string => id.replaceAll(/[_.-]/g, ' ');
-
-/** The part's name; an id that the catalogue does not have is shown as words. */
-export const partName = (part: string): string => partOf(part)?.name ?? bare(part);
 
 /** The aspect's name as words. */
 export const aspectName = (part: string, aspect: string): string =>
@@ -21,7 +21,7 @@ export const subjectTitle = ({ part, place }: Whose): string =>
 
 /** The name within a sentence: its first letter small, unless it is an abbreviation. */
 export const lowered = (name: string): string =>
-  /^[A-Z][a-z]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+  /^[A-Z]([a-z]| )/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
 /** "left rear inner tire": within a sentence. */
 export const subjectWords = ({ part, place }: Whose): string =>

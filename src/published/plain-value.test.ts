@@ -14,9 +14,12 @@ test.each([
 ])('%d is written %s', (n, text) => expect(plainNumber(n)).toBe(text));
 test.each([
   [plainQuantity(2, '[in_i]/32'), '2/32 in'],
-  [plainQuantity(2, '[in_i]/32', 0.5), '2 ± 0.5 /32 in'],
+  [plainQuantity(2, '[in_i]/32', 0.5), '2/32 ± 0.5/32 in'],
+  [plainQuantity(19, '[degF]{difference}', 2.4999), '19 ± 2.5 °F'],
+  [plainQuantity(7.52, 'a', undefined, 7.61), '7.5 to 7.6 years'],
+  [plainQuantity(2, '[in_i]/32', undefined, 3), '2/32 to 3/32 in'],
   [plainQuantity(12.4, 'V', 0.05), '12.4 ± 0.05 V'],
-  [plainQuantity(2519.37, '[lb_av]', 212.8), '2,519 ± 213 lb'],
+  [plainQuantity(2519.37, '[lb_av]', 212.8), '2,519 ± 210 lb'],
   [plainQuantity(5, '[gal_us]', undefined, 6), '5 to 6 gal'],
   [plainQuantity(6, '1'), '6'],
   [plainQuantity(19, '%'), '19 %'],

@@ -38,22 +38,34 @@ const finest: Readonly<Partial<Record<Unit, number>>> = {
   '[mi_i]/h': 1,
 };
 
-/** Puts the unit's symbol behind a number: "8/32 in", "19 %", "12.4 V". A bare "2 ± 0.5" keeps the space before "/32 in". */
+/** A difference of temperatures is told in degrees; that it is one, its aspect says: "drop 20 °F". */
+const symbolOf = (unit: Unit): string => unitFact(unit).symbol.replace(/ difference$/, '');
+
+/** Puts the unit's symbol behind a number: "8/32 in", "19 %", "12.4 V". */
 function withSymbol(number: string, unit: Unit): string {
-  const { symbol } = unitFact(unit);
+  const symbol = symbolOf(unit);
   if (symbol === '') return number;
-  return symbol.startsWith('/') && !/[ ±]/.test(number) ? `${number}${symbol}` : `${number} ${symbol}`;
+  return symbol.startsWith('/') ? `${number}${symbol}` : `${number} ${symbol}`;
 }
 
-/** "12.4 ± 0.05 V", "5 to 6 gal", "2/32 in". The plus-or-minus is a half width in the same unit. */
+/** "2" or "2 ± 0.5" of thirty-seconds carry the fraction at each number: "2/32 ± 0.5/32 in". */
+const fraction = (unit: Unit): string => /^\/\d+/.exec(symbolOf(unit))?.[0] ?? '';
+
+/** "12.4 ± 0.05 V", "5 to 6 gal", "2/32 in". The plus-or-minus is a half width in the same unit, shown with two significant digits. */
 export function plainQuantity(value: number, unit: Unit, plusOrMinus?: number, upTo?: number): string {
-  if (upTo !== undefined && upTo !== value)
-    return withSymbol(`${plainNumber(value)} to ${plainNumber(upTo)}`, unit);
+  if (upTo !== undefined && upTo !== value) {
+    const [from, to] = [value, upTo].map((n) => plainNumber(n, undefined, finest[unit]));
+    if (from !== to) return withSymbol(`${from}${fraction(unit)} to ${to}`, unit);
+  }
   if (plusOrMinus === undefined || plusOrMinus === 0)
     return withSymbol(plainNumber(value, undefined, finest[unit]), unit);
-  const decimals = Math.min(decimalsFor(plusOrMinus), finest[unit] ?? 4);
-  if (Number(plusOrMinus.toFixed(decimals)) === 0) return withSymbol(plainNumber(value, decimals), unit);
-  return withSymbol(`${plainNumber(value, decimals)} ± ${plainNumber(plusOrMinus, decimals)}`, unit);
+  const doubt = Number(plusOrMinus.toPrecision(2));
+  const decimals = Math.min(decimalsFor(doubt), finest[unit] ?? 4);
+  if (Number(doubt.toFixed(decimals)) === 0) return withSymbol(plainNumber(value, decimals), unit);
+  return withSymbol(
+    `${plainNumber(value, decimals)}${fraction(unit)} ± ${plainNumber(doubt, decimals)}`,
+    unit,
+  );
 }
 
 /** A length in feet as feet and whole inches: 12.42 -> "12 ft 5 in". */
@@ -75,7 +87,8 @@ export function plainValue(value: Value, aspect?: Pick<Aspect, 'kind' | 'id'>): 
       return value.of === undefined ? String(value.count) : `${value.count} of ${value.of}`;
     case 'state':
       if (aspect?.id === 'operates' && value.state === 'yes') return 'works';
-      if (aspect?.id === 'operates' && value.state === 'no') return 'does not work';
+      if (aspect?.id === 'operates' && (value.state === 'no' || value.state === 'fails'))
+        return 'does not work';
       return value.state;
     case 'unknown':
       return `unknown: ${value.why}`;

@@ -1,6 +1,7 @@
 // Why: the listing as one static page: what it is, what is wrong, what nobody checked, then the rest, each sentence with how it is known.
 
 import type { Verdict } from '../../judged/rule.ts';
+import { opensGroup } from '../../published/disclosures.ts';
 import type { Claim, Packet } from '../../published/document.ts';
 import { drawingOf } from '../../published/drawing/drawing.ts';
 import { byWorst, isFault } from '../../published/fault.ts';
@@ -9,17 +10,8 @@ import { sayDay } from '../words/say-value.ts';
 import { drawingSvg } from './drawing-svg.ts';
 import { escapeHtml as e, jsonForScript } from './escape-html.ts';
 import { glyphSvg } from './glyph-svg.ts';
+import { firstLines, listingSections } from './listing-sections.ts';
 import { inventedMark, page } from './page.ts';
-
-/** Headings of the listing's sections, in reading order. */
-export const listingSections: readonly (readonly [Claim['section'], string])[] = [
-  ['identity', 'What it is'],
-  ['disclosure', 'What is wrong with it'],
-  ['not checked', 'What was not checked'],
-  ['chassis', 'Chassis'],
-  ['house', 'House'],
-  ['praise', 'Also noted on the walk'],
-];
 
 const item = (c: Claim): string =>
   `<li>${e(c.text)}${c.section === 'praise' ? ` <span class="tag">${sayBasis(c.basis)}</span>` : ''}</li>`;
@@ -35,11 +27,29 @@ function fault(
   return `<li><span class="${verdict}">${glyphSvg(verdict)}</span><span><b class="${verdict}">${verdict}</b> <span class="num">${pins.join(', ')}</span> ${e(c.text)}</span></li>`;
 }
 
+/** Faults as lists, each under the sentence that says what was done about all of them. */
+function faults(
+  claims: readonly Claim[],
+  verdicts: ReadonlyMap<string, Verdict>,
+  numbers: ReadonlyMap<string, number>,
+): string {
+  const lists: { readonly opening: Claim | undefined; readonly items: Claim[] }[] = [];
+  for (const c of claims) {
+    if (opensGroup(c)) lists.push({ opening: c, items: [] });
+    else if (lists.length === 0) lists.push({ opening: undefined, items: [c] });
+    else lists.at(-1)?.items.push(c);
+  }
+  return lists
+    .map(
+      ({ opening, items }) =>
+        `${opening === undefined ? '' : `<p class="opening">${e(opening.text)}</p>`}<ul class="lines faults">${items.map((c) => fault(c, verdicts, numbers)).join('')}</ul>`,
+    )
+    .join('');
+}
+
 /** The page of a packet's listing, with schema.org data for machines. Only what is published stands in it. */
 export function listingHtml(packet: Packet): string {
   const { listing, record, on, facts, findings } = packet;
-  const of = (section: Claim['section']): readonly Claim[] =>
-    listing.claims.filter((c) => c.section === section);
   const verdicts = new Map(findings.map((f) => [f.id, f.verdict]));
   const numbers = new Map(
     findings
@@ -47,24 +57,21 @@ export function listingHtml(packet: Packet): string {
       .toSorted(byWorst)
       .map((f, i) => [f.id, i + 1]),
   );
-  const sections = listingSections
-    .map(([id, title]) => ({ id, title, claims: of(id) }))
-    .filter(({ claims }) => claims.length > 0)
-    .map(({ id, title, claims }) =>
-      id === 'disclosure'
-        ? `<section><h2>${title}</h2><p class="soft">Worst first; the numbers are those on the drawing.</p><ul class="lines faults">${claims.map((c) => fault(c, verdicts, numbers)).join('')}</ul></section>`
-        : `<section><h2>${title}</h2><ul class="lines">${claims.map(item).join('')}</ul></section>`,
-    );
+  const sections = listingSections(listing).map(({ title, claims }) =>
+    claims.some((c) => c.section === 'disclosure')
+      ? `<section><h2>${title}</h2><p class="soft">The numbers are those on the drawings. Estimates are our shop's, for labor and parts.</p>${faults(claims, verdicts, numbers)}</section>`
+      : `<section><h2>${title}</h2><ul class="lines">${claims.map(item).join('')}</ul></section>`,
+  );
+  const [first, ...more] = firstLines(listing);
   const { stock, invented } = record.unit;
+  const drawings = (['road side', 'curb side'] as const)
+    .map((view) => drawingSvg(drawingOf(facts, findings, view)))
+    .join('');
   return page(
     listing.title,
-    `${invented ? inventedMark : ''}<header><h1>${e(listing.title)}</h1>${of('headline')
-      .map((c) => `<p><b>${e(c.text)}</b></p>`)
-      .join('')}${of('money')
-      .map((c) => `<p>${e(c.text)}</p>`)
-      .join('')}` +
-      `<p class="soft">${stock === undefined ? '' : `Stock ${e(stock)}. `}Text of ${e(sayDay(on))}.</p></header>${drawingSvg(drawingOf(facts, findings, 'road side'))}${drawingSvg(drawingOf(facts, findings, 'curb side'))}<main>${sections.join('')}</main>` +
-      `<footer>Each sentence says how the thing is known: measured, seen, read off a label, worked out, or told. What nobody looked at is listed. The condition report has the evidence.${invented ? ' Invented unit.' : ''}</footer>`,
+    `${invented ? inventedMark : ''}<header><h1>${e(listing.title)}</h1>${first === undefined ? '' : `<p><b>${e(first.text)}</b></p>`}${more.map((c) => `<p>${e(c.text)}</p>`).join('')}` +
+      `<p class="soft">${stock === undefined ? '' : `Stock ${e(stock)}. `}Text of ${e(sayDay(on))}.</p></header>${drawings}<main>${sections.join('')}</main>` +
+      `<footer>Each sentence says how the thing is known: measured, seen, off a label or paper, worked out, or only said. The condition report has the evidence.${invented ? ' Invented unit.' : ''}</footer>`,
     `<script type="application/ld+json">${jsonForScript(listing.jsonLd)}</script>`,
   );
 }

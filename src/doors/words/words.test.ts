@@ -54,13 +54,13 @@ describe('limits', () => {
     expect(near(2, 0.5)).toBe('at its limit');
     expect(near(2.3, 0.5)).toBe("nearer its limit than the reading's own doubt");
     expect(near(1)).toBe('1/32 in below its limit');
-    expect(near(6)).toBe('4/32 in above its limit, on the good side');
+    expect(near(6)).toBe('4/32 in to spare');
     expect(near(6, 0, 'at most')).toBe('4/32 in above its limit');
     expect(sayNear(findingOf())).toBe('');
   });
   test('a reading in another unit is brought to that of the limit', () => {
     const fact = factOf(spokenAt(1, 'tire', 'tread_mid', quantityOf(0.125, '[in_i]'), ''));
-    expect(sayNear(findingOf({ fact, limit: treadLimit }))).toBe('2/32 in above its limit, on the good side');
+    expect(sayNear(findingOf({ fact, limit: treadLimit }))).toBe('2/32 in to spare');
   });
 });
 
