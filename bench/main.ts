@@ -30,6 +30,17 @@ for (const [name, job] of jobs) {
   rows.push(...(await job()));
 }
 const columns = ['name', 'measured', 'instead', 'ratio'] as const;
-const heads: Measured = { name: 'what', measured: 'measured', instead: 'what a person would use instead', ratio: 'ratio' };
+const heads: Measured = {
+  name: 'what',
+  measured: 'measured',
+  instead: 'what a person would use instead',
+  ratio: 'ratio',
+};
 const widths = columns.map((c) => Math.max(...[heads, ...rows].map((r) => r[c].length)));
-for (const row of [heads, ...rows]) console.log(columns.map((c, i) => row[c].padEnd(widths[i]!)).join('  ').trimEnd());
+for (const row of [heads, ...rows])
+  console.log(
+    columns
+      .map((c, i) => row[c].padEnd(widths[i]!))
+      .join('  ')
+      .trimEnd(),
+  );

@@ -13,4 +13,5 @@ export async function medianMs(runs: number, job: () => unknown): Promise<number
 }
 
 /** "1.24 s" or "87 ms". */
-export const showMs = (ms: number): string => (ms >= 1000 ? `${(ms / 1000).toFixed(2)} s` : `${ms.toFixed(ms < 10 ? 1 : 0)} ms`);
+export const showMs = (ms: number): string =>
+  ms >= 1000 ? `${(ms / 1000).toFixed(2)} s` : `${ms.toFixed(ms < 10 ? 1 : 0)} ms`;

@@ -13,9 +13,13 @@ const walk = join(root, 'demo', 'walks', 'hollowell-tern-38');
 export async function benchPacket(): Promise<readonly Measured[]> {
   const out = mkdtempSync(join(tmpdir(), 'walkwright-bench-'));
   const ms = await medianMs(5, () => {
-    const ran = spawnSync(process.execPath, [join(root, 'dist', 'walkwright.mjs'), 'packet', walk, '--out', out], {
-      encoding: 'utf8',
-    });
+    const ran = spawnSync(
+      process.execPath,
+      [join(root, 'dist', 'walkwright.mjs'), 'packet', walk, '--out', out],
+      {
+        encoding: 'utf8',
+      },
+    );
     if (ran.status !== 0) throw new Error(`packet failed: ${ran.stderr}`);
   });
   rmSync(out, { recursive: true, force: true });
