@@ -1,8 +1,10 @@
 // Why: a figure explains itself: what went in and where that came from, the working, the formula, its author, what it leaves out.
+
 import { Link } from 'wouter';
 import { aspectOf } from '../../../catalogue/index.ts';
 import { placeName } from '../../../catalogue/place.ts';
 import type { Figure, Need } from '../../../figured/figure.ts';
+import { shownValue } from '../../../figured/shown-value.ts';
 import { sayGap } from '../../words/say-gap.ts';
 import { sayCitation } from '../../words/say-limit.ts';
 import { sayValue } from '../../words/say-value.ts';
@@ -13,7 +15,8 @@ import { sayRange } from './say-range.ts';
 export function FigureEvidence({ figure: f }: { figure: Figure }) {
   const { unit } = useUnit();
   const { card, result } = f;
-  const range = result.is === 'worked' ? sayRange(result.value) : undefined;
+  const shown = shownValue(f);
+  const range = result.is === 'worked' ? sayRange(shown ?? result.value) : undefined;
   const needOf = (name: string): Need | undefined => card.needs.find((n) => n.name === name);
   const drivers = f.drivenBy.filter((d) => d.share >= 0.01).slice(0, 5);
   const missing = result.is === 'gap' ? result.missing.filter((n) => aspectOf(n.part, n.aspect)) : [];
@@ -26,7 +29,7 @@ export function FigureEvidence({ figure: f }: { figure: Figure }) {
       </h2>
       {result.is === 'worked' ? (
         <>
-          <p className="reading">{sayValue(result.value, card.gives.part, card.gives.aspect)}</p>
+          <p className="reading">{sayValue(shown ?? result.value, card.gives.part, card.gives.aspect)}</p>
           {range && <p>{range}.</p>}
           {result.binds && <p>What binds: {result.binds}.</p>}
           {result.note && <p>{result.note}</p>}

@@ -1,13 +1,16 @@
 // Why: a figure in one line: the question, and the answer with its range, or what is missing for one.
+
 import { placeName } from '../../../catalogue/place.ts';
 import type { Figure } from '../../../figured/figure.ts';
+import { shownValue } from '../../../figured/shown-value.ts';
 import { sayGap } from '../../words/say-gap.ts';
 import { sayValue } from '../../words/say-value.ts';
 import { sayRange } from './say-range.ts';
 
 export function FigureLine({ figure: f }: { figure: Figure }) {
   const { result, card } = f;
-  const range = result.is === 'worked' ? sayRange(result.value) : undefined;
+  const shown = shownValue(f);
+  const range = result.is === 'worked' ? sayRange(shown ?? result.value) : undefined;
   return (
     <>
       <span>
@@ -26,7 +29,7 @@ export function FigureLine({ figure: f }: { figure: Figure }) {
         )}
       </span>
       {result.is === 'worked' ? (
-        <span className="reading">{sayValue(result.value, card.gives.part, card.gives.aspect)}</span>
+        <span className="reading">{sayValue(shown ?? result.value, card.gives.part, card.gives.aspect)}</span>
       ) : (
         <span className="soft">not known yet</span>
       )}
