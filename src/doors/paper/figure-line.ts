@@ -2,7 +2,7 @@
 
 import { placeName } from '../../catalogue/place.ts';
 import type { Figure } from '../../figured/figure.ts';
-import type { Value } from '../../said/entry.ts';
+import { shownValue } from '../../figured/shown-value.ts';
 import { sayEvidence } from '../words/say-evidence.ts';
 import { sayGap } from '../words/say-gap.ts';
 import { sayCitation } from '../words/say-limit.ts';
@@ -13,6 +13,8 @@ export interface FigureLine {
   readonly place: string;
   /** Empty for a gap. */
   readonly answer: string;
+  /** Where the same question was answered at several places: each answer, and what it came from. Empty for one. */
+  readonly places: readonly { readonly place: string; readonly answer: string; readonly from: string }[];
   /** Empty for a figure that was worked out. */
   readonly gap: string;
   readonly working: readonly string[];
@@ -43,28 +45,52 @@ function fromWords(given: Given): string {
     .join(', ');
 }
 
-/** The answer as shown: rounded as the card asks, never more than it knows. */
-function shown(f: Figure, value: Value): string {
-  if (value.is !== 'quantity' || f.card.round === undefined)
-    return sayValue(value, f.card.gives.part, f.card.gives.aspect);
-  const { plusOrMinus } = value;
-  const rounded = f.card.round({
-    value: value.value,
-    unit: value.unit,
-    ...(plusOrMinus === undefined ? {} : { plusOrMinus }),
+/** The answer with its doubt, rounded to the careful side. Empty for a gap. */
+function answerOf(f: Figure): string {
+  const value = shownValue(f);
+  return value === undefined ? '' : sayValue(value, f.card.gives.part, f.card.gives.aspect);
+}
+
+/** The words of the same figure at one place or several. */
+export function figureLines(figures: readonly Figure[]): readonly FigureLine[] {
+  const groups = new Map<string, [Figure, ...Figure[]]>();
+  for (const f of figures) {
+    const key = `${f.id}|${f.result.is === 'worked' ? 'worked' : sayGap({ result: f.result })}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [f]);
+    else group.push(f);
+  }
+  return [...groups.values()].map((group) => {
+    const line = figureLine(group[0]);
+    const names = group.flatMap((f) => (f.place === undefined ? [] : [placeName(f.place)]));
+    if (group.length === 1) return line;
+    if (line.gap !== '')
+      return { ...line, place: names.join(', '), gap: sayGap({ result: group[0].result }) };
+    return {
+      ...line,
+      place: '',
+      answer: `${group.length} places`,
+      places: group.map((f) => ({
+        place: f.place === undefined ? '' : placeName(f.place),
+        answer: answerOf(f),
+        from: figureLine(f)
+          .inputs.map((i) => `${i.what} ${i.value}${i.from === '' ? '' : `, ${i.from}`}`)
+          .join('; '),
+      })),
+    };
   });
-  return sayValue({ is: 'quantity', ...rounded }, f.card.gives.part, f.card.gives.aspect);
 }
 
 /** The words of a figure, worked out or not. */
-export function figureLine(f: Figure): FigureLine {
+function figureLine(f: Figure): FigureLine {
   const worked = f.result.is === 'worked' ? f.result : undefined;
   const driver = f.drivenBy[0];
   const named = f.card.needs.find((n) => n.name === driver?.name)?.what;
   return {
     asks: f.card.asks,
     place: f.place === undefined ? '' : placeName(f.place),
-    answer: worked === undefined ? '' : shown(f, worked.value),
+    answer: answerOf(f),
+    places: [],
     gap: sayGap(f),
     working: worked?.working ?? [],
     inputs: f.inputs.map(({ need, given }) => ({

@@ -11,6 +11,12 @@ const days = (texts: readonly string[]): string =>
     .join(', ');
 const count = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 
+/** " by R. Ames"; nothing where the one who walked gave no name. */
+export function walkers(names: readonly string[]): string {
+  const known = names.filter((n) => n !== 'somebody');
+  return known.length === 0 ? '' : ` by ${known.join(', ')}`;
+}
+
 /** Sentences on who, when and how. */
 export function methodLines(p: Packet): readonly string[] {
   const { record, report } = p;
@@ -27,7 +33,7 @@ export function methodLines(p: Packet): readonly string[] {
   const lines = [
     report.walkedBy.length === 0
       ? 'Nobody has walked this unit yet.'
-      : `Walked by ${report.walkedBy.join(', ')} on ${days(report.walkedOn)}. Judged as of ${sayDay(p.on)}, with the limits in force on that day.`,
+      : `Walked${walkers(report.walkedBy)} on ${days(report.walkedOn)}. Judged as of ${sayDay(p.on)}, with the limits in force on that day.`,
     `${count(standing.length, 'observation')} on record: ${
       sources
         .filter(([n]) => n > 0)

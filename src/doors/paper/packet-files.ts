@@ -9,6 +9,7 @@ import { claimsJson, jsonText, packetJson } from './packet-json.ts';
 import { packetReadme } from './packet-readme.ts';
 import { reportHtml } from './report-html.ts';
 import { reportPdf } from './report-pdf.ts';
+import { type PacketPhoto, packetPhotos } from './report-photos.ts';
 import type { NamedBytes } from './zip.ts';
 
 export interface PacketOptions {
@@ -20,34 +21,17 @@ const text = (name: string, content: string): NamedBytes => ({
   name,
   bytes: new TextEncoder().encode(content),
 });
-const endings: Readonly<Record<string, string>> = {
-  'image/jpeg': 'jpg',
-  'image/png': 'png',
-  'image/webp': 'webp',
-  'image/avif': 'avif',
-  'image/heic': 'heic',
-};
-
-async function photosOf(
+/** One document of the packet by its name; undefined for a name that is none. Pictures are shown where they are handed in: they lie beside it. */
+export async function documentOf(
   packet: Packet,
-  read: NonNullable<PacketOptions['photos']>,
-): Promise<readonly NamedBytes[]> {
-  const files: NamedBytes[] = [];
-  for (const media of packet.record.media.filter((m) => m.role === 'photo')) {
-    const bytes = await read(media);
-    if (bytes !== undefined)
-      files.push({ name: `photos/${media.media}.${endings[media.type] ?? 'bin'}`, bytes });
-  }
-  return files;
-}
-
-/** One document of the packet by its name; undefined for a name that is none. */
-export async function documentOf(packet: Packet, name: string): Promise<NamedBytes | undefined> {
+  name: string,
+  photos: readonly PacketPhoto[] = [],
+): Promise<NamedBytes | undefined> {
   switch (name) {
     case 'report.pdf':
-      return { name, bytes: await reportPdf(packet) };
+      return { name, bytes: await reportPdf(packet, photos) };
     case 'report.html':
-      return text(name, reportHtml(packet));
+      return text(name, reportHtml(packet, photos));
     case 'listing.html':
       return text(name, listingHtml(packet));
     case 'listing.txt':
@@ -63,16 +47,20 @@ export async function documentOf(packet: Packet, name: string): Promise<NamedByt
   }
 }
 
-/** Every file of a packet, documents first. The same packet and photos give the same bytes. */
+/** Every file of a packet, documents first; photos are stripped of all but their pixels. The same packet and photos give the same bytes. */
 export async function packetFiles(
   packet: Packet,
   { photos }: PacketOptions = {},
 ): Promise<readonly NamedBytes[]> {
+  const pictures = photos === undefined ? [] : await packetPhotos(packet, photos);
   const documents: NamedBytes[] = [];
   for (const name of documentNames) {
-    const made = await documentOf(packet, name);
+    const made = await documentOf(packet, name, pictures);
     if (made !== undefined) documents.push(made);
   }
-  const pictures = photos === undefined ? [] : await photosOf(packet, photos);
-  return [...documents, text('README.txt', packetReadme(packet, pictures.length)), ...pictures];
+  return [
+    ...documents,
+    text('README.txt', packetReadme(packet, pictures.length)),
+    ...pictures.map(({ name, bytes }) => ({ name, bytes })),
+  ];
 }

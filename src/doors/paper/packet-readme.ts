@@ -17,7 +17,7 @@ export function packetReadme({ listing, on, record }: Packet, photos: number): s
     '  chapters.vtt  chapters of the recording (WebVTT): put it beside the film',
     ...(photos > 0
       ? [
-          `  photos/       ${photos} ${photos === 1 ? 'picture' : 'pictures'}, named by their id in packet.json`,
+          `  photos/       ${photos} ${photos === 1 ? 'picture' : 'pictures'}, named by their id in packet.json; no place or device in them`,
         ]
       : []),
     '',

@@ -1,6 +1,7 @@
 // Why: documents leave the building: nothing said may become markup, nothing found may be missing, and the same packet is the same bytes.
 import { createHash } from 'node:crypto';
 import { unzipSync } from 'fflate';
+import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import {
   factOf,
@@ -79,8 +80,11 @@ describe('nothing said becomes markup', () => {
     ['listing', listingHtml(packet)],
   ])('%s page', (_, html) => {
     expect(
-      [...elements(html)].filter((n) => ['img', 'iframe', 'object', 'form', 'input', 'a'].includes(n)),
+      [...elements(html)].filter((n) => ['img', 'iframe', 'object', 'form', 'input'].includes(n)),
     ).toEqual([]);
+    // The only links are the page's own, to a finding on it.
+    for (const [link] of html.matchAll(/<a\b[^>]*>/g))
+      expect(link).toMatch(/^<a (id="|href="#)finding-\d+">$/);
     expect(html).not.toMatch(/\son\w+\s*=\s*["']/);
     expect(html).toContain('&lt;img src=x onerror=alert(1)&gt;');
     const scripts = html.match(/<script[^>]*>/g) ?? [];
@@ -165,31 +169,60 @@ describe('documents', () => {
     expect(new TextDecoder().decode(files[4]?.bytes)).toBe('WEBVTT\n');
     expect(files.every((f) => f.bytes.length > 0)).toBe(true);
   }, 30_000);
-  test('photos come under their ids, and one that is not to be had is left out', async () => {
-    const media = (n: number) => ({
-      v: 1 as const,
-      kind: 'media' as const,
-      id: note.id,
-      dealership: 'demo',
-      unit: note.unit,
-      at: note.at,
-      by: 'x',
-      device: 'x',
-      media: mediaId.replace(/a$/, String(n)),
-      role: 'photo' as const,
-      name: '../../etc/passwd',
-      type: 'image/jpeg',
-      bytes: 3,
-      sha256: '0'.repeat(64),
-    });
-    const p = publish(unpublishedOf({ record: { media: [media(1), media(2)] } }));
+  const media = (n: number, more: object = {}) => ({
+    v: 1 as const,
+    kind: 'media' as const,
+    id: note.id,
+    dealership: 'demo',
+    unit: note.unit,
+    at: note.at,
+    by: 'x',
+    device: 'x',
+    media: mediaId.replace(/a$/, String(n)),
+    role: 'photo' as const,
+    name: '../../etc/passwd',
+    type: 'image/jpeg',
+    bytes: 3,
+    sha256: '0'.repeat(64),
+    ...more,
+  });
+  const picture = sharp({ create: { width: 900, height: 600, channels: 3, background: '#804020' } })
+    .withExif({ IFD0: { Make: 'InventedPhone' }, IFD3: { GPSLatitudeRef: 'N' } })
+    .jpeg()
+    .toBuffer();
+  test('photos come stripped under their ids; one that is not to be had, or is no picture, is left out', async () => {
+    const p = publish(unpublishedOf({ record: { media: [media(1), media(2), media(3)] } }));
     const files = await packetFiles(p, {
-      photos: async (m) => (m.media.endsWith('1') ? new Uint8Array([1, 2, 3]) : undefined),
+      photos: async (m) =>
+        m.media.endsWith('1') ? picture : m.media.endsWith('2') ? new Uint8Array([1, 2, 3]) : undefined,
     });
-    expect(files.map((f) => f.name).filter((n) => n.startsWith('photos/'))).toEqual([
-      `photos/${media(1).media}.jpg`,
-    ]);
+    const photos = files.filter((f) => f.name.startsWith('photos/'));
+    expect(photos.map((f) => f.name)).toEqual([`photos/${media(1).media}.jpg`]);
+    expect((await picture).toString('latin1')).toMatch(/InventedPhone/);
+    for (const f of files)
+      expect(Buffer.from(f.bytes).toString('latin1'), f.name).not.toMatch(/InventedPhone/);
   }, 30_000);
+  test('a picture stands beside the fault it shows, once, in page and print', async () => {
+    const shown = { part: 'tire', place: 'left-rear-inner', caption: 'Inner dual <b>', taken: note.at };
+    const photo = { media: media(1, shown), name: 'photos/x.jpg', bytes: new Uint8Array(await picture) };
+    const html = reportHtml(packet, [photo]);
+    expect(html.match(/<img src="photos\/x\.jpg" alt="Inner dual &lt;b&gt;, 24 Nov 2026"/g)?.length).toBe(1);
+    expect(html.indexOf('<img ')).toBeLessThan(html.indexOf('Station by station'));
+    const [bare, one, two] = [
+      await reportPdf(packet),
+      await reportPdf(packet, [photo]),
+      await reportPdf(packet, [photo]),
+    ];
+    expect(Buffer.compare(one, two)).toBe(0);
+    expect(Buffer.from(one).toString('latin1')).toMatch(/\/Subtype ?\/Image/);
+    expect(one.length - bare.length).toBeLessThan(60_000);
+  }, 60_000);
+  test('every fault has its own anchor in the report, once', () => {
+    const html = reportHtml(packet);
+    const faults = packet.findings.filter((f) => f.verdict !== 'sound' && f.verdict !== 'not seen');
+    for (const [i] of faults.entries())
+      expect(html.match(new RegExp(`id="finding-${i + 1}"`, 'g'))?.length).toBe(1);
+  });
 });
 
 describe('zip', () => {

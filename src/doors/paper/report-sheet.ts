@@ -1,42 +1,40 @@
 // Why: the condition report as words and pictures in reading order; the page and the print lay out the same sheet, so they cannot differ.
 
 import { stationOf } from '../../catalogue/index.ts';
-import { placeName } from '../../catalogue/place.ts';
-import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
 import type { Finding } from '../../judged/finding.ts';
 import type { Verdict } from '../../judged/rule.ts';
-import type { Fact } from '../../known/facts.ts';
 import { unitName } from '../../known/unit-name.ts';
-import { basisOf } from '../../published/basis.ts';
 import type { Packet } from '../../published/document.ts';
 import { drawingOf } from '../../published/drawing/drawing.ts';
 import { byWorst, isFault, verdictOrder } from '../../published/fault.ts';
-
-import { sayBasis, sayEvidence } from '../words/say-evidence.ts';
-import { aspectName, partName, sayDay, saySides, subjectTitle } from '../words/say-value.ts';
-import { sayTally, verdictMeanings } from '../words/say-verdict.ts';
+import { groupTitle, isSight, readingsOf, type Together, together } from '../../published/fault-groups.ts';
+import { isNameSaid, kindWords } from '../../published/headline.ts';
+import { stationOfPart } from '../../published/not-checked.ts';
+import { lowered } from '../../published/plain-subject.ts';
+import { aspectName, partName, sayDay } from '../words/say-value.ts';
+import { verdictMeanings } from '../words/say-verdict.ts';
+import { type CostLine, costliest, costOf } from './costs.ts';
 import { drawingSvg, drawingWords } from './drawing-svg.ts';
-import { type FigureLine, figureLine } from './figure-line.ts';
-import { type FindingLine, findingLine } from './finding-line.ts';
-import { methodLines } from './method-lines.ts';
+import { type FaultLine, faultLine } from './fault-line.ts';
+import { type FigureLine, figureLines } from './figure-line.ts';
+import { methodLines, walkers } from './method-lines.ts';
+import { oneReading, placesWords, type ReadingLine, readingLines } from './reading-lines.ts';
+import { type PacketPhoto, type ReportPhoto, reportPhoto, shows } from './report-photos.ts';
 import { type SourceGroup, sourceList } from './source-list.ts';
-
-export interface ReadingLine {
-  readonly what: string;
-  readonly says: string;
-  readonly how: string;
-  readonly evidence: string;
-}
 
 export interface StationSheet {
   readonly name: string;
   readonly coverage: string;
-  /** All but those not seen. */
-  readonly findings: readonly FindingLine[];
-  /** Checks that nobody could answer, each once with its places. */
+  /** Faults here: number and subject; their words stand in the lists before. */
+  readonly faults: readonly Pick<FaultLine, 'numbers' | 'verdict' | 'subject'>[];
+  /** "Tires, 5 places: the middle groove has tread to spare (7/32 in to 9/32 in)". */
+  readonly sound: readonly string[];
+  /** Checks that nobody could answer: "brakes: lining". */
   readonly open: readonly string[];
   readonly readings: readonly ReadingLine[];
   readonly notSeen: readonly string[];
+  /** Pictures of parts of this station that stand beside no fault. */
+  readonly photos: readonly ReportPhoto[];
 }
 
 /** Everything the report prints, as plain text, beside SVG pictures whose texts are escaped. */
@@ -49,8 +47,12 @@ export interface ReportSheet {
   readonly tally: readonly { readonly verdict: Verdict; readonly count: number; readonly means: string }[];
   readonly summary: readonly string[];
   readonly drawings: readonly { readonly svg: string; readonly words: string }[];
-  readonly first: readonly FindingLine[];
-  readonly watch: readonly FindingLine[];
+  /** Stops and repairs. */
+  readonly first: readonly FaultLine[];
+  readonly watch: readonly FaultLine[];
+  /** Said once over the lists of faults. */
+  readonly howTo: readonly string[];
+  readonly costs: readonly CostLine[];
   readonly stations: readonly StationSheet[];
   readonly conflicts: readonly ReadingLine[];
   readonly unknowns: readonly ReadingLine[];
@@ -60,37 +62,43 @@ export interface ReportSheet {
   readonly method: readonly string[];
 }
 
-function readingLine(fact: Fact): ReadingLine {
-  return {
-    what: `${subjectTitle(fact)}: ${aspectName(fact.part, fact.aspect)}`,
-    says: saySides(fact),
-    how: fact.standing === 'conflict' ? 'sources disagree' : sayBasis(basisOf(fact)),
-    evidence:
-      [...new Set(fact.evidence.slice(0, 3).map(sayEvidence))].join('; ') || 'written down by the dealership',
-  };
-}
-
 /** "Stock 2417 · class A diesel · coach year 2006 · walked 24 Nov 2026 by R. Ames". */
-function underTitle({ record: { unit }, report, on }: Packet): string {
+function underTitle(p: Packet): string {
+  const { unit } = p.record;
   return [
     unit.stock === undefined ? undefined : `Stock ${unit.stock}`,
-    unit.vehicle === undefined ? undefined : vehicleKindNames[unit.vehicle],
-    unit.year === undefined ? 'coach year not known' : `coach year ${unit.year}`,
-    report.walkedBy.length === 0 ? 'not walked yet' : `walked by ${report.walkedBy.join(', ')}`,
-    `as of ${sayDay(on)}`,
+    kindWords(unit),
+    unit.year === undefined ? undefined : `coach year ${unit.year}`,
+    isNameSaid(p) ? 'name as said on the walk, not read off a paper' : undefined,
+    p.report.walkedOn.length === 0 ? 'not walked yet' : `walked${walkers(p.report.walkedBy)}`,
+    `as of ${sayDay(p.on)}`,
   ]
     .filter((w) => w !== undefined)
     .join(' · ');
 }
 
-/** "Tire: How old are the tires? (left front, right front)": one line a question, whatever the number of places. */
+/** "Tires: age, pressure cold (left front, right front)": one entry a part, whatever the number of checks and places. */
 function openChecks(findings: readonly Finding[]): readonly string[] {
-  const places = new Map<string, string[]>();
+  const parts = new Map<string, Map<string, string[]>>();
   for (const f of findings.filter((one) => one.verdict === 'not seen')) {
-    const key = `${partName(f.part)}: ${f.asks}`;
-    places.set(key, [...(places.get(key) ?? []), ...(f.place === undefined ? [] : [placeName(f.place)])]);
+    const aspects = parts.get(f.part) ?? new Map<string, string[]>();
+    const name = aspectName(f.part, f.aspect);
+    aspects.set(name, [...(aspects.get(name) ?? []), ...(f.place === undefined ? [] : [f.place])]);
+    parts.set(f.part, aspects);
   }
-  return [...places].map(([asks, where]) => (where.length === 0 ? asks : `${asks} (${where.join(', ')})`));
+  return [...parts].map(
+    ([part, aspects]) =>
+      `${partName(part)}: ${[...aspects].map(([name, at]) => `${name}${placesWords([...new Set(at)])}`).join(', ')}`,
+  );
+}
+
+/** What met its limit or its question, in the rules' own words, each once. */
+function soundLines(findings: readonly Finding[]): readonly string[] {
+  return together(findings.filter((f) => f.verdict === 'sound')).map((group) => {
+    const readings = group[0].limit === undefined ? '' : readingsOf(group);
+    const words = lowered(group[0].reason).replace(/\.$/, '').replace(/\. /g, '; ');
+    return `${groupTitle(group)}: ${words}${readings === '' ? '' : ` (${readings})`}`;
+  });
 }
 
 /** What a reader must know who has one minute. */
@@ -98,34 +106,55 @@ function summary(p: Packet): readonly string[] {
   const { tally } = p.report;
   const seen = p.report.stations.reduce((n, s) => n + s.coverage.seen.length, 0);
   const expected = p.report.stations.reduce((n, s) => n + s.coverage.expected.length, 0);
-  return [
-    `${p.findings.length} ${p.findings.length === 1 ? 'check' : 'checks'}: ${sayTally(tally)}.`,
+  const unconfirmed = p.facts
+    .every()
+    .filter((f) => f.figure === undefined && f.doubts.includes('not reviewed')).length;
+  const bits = [
     ...(tally.stop > 0
-      ? [
-          `${tally.stop === 1 ? 'One finding says' : `${tally.stop} findings say`} stop: the unit is not to be driven or used until ${tally.stop === 1 ? 'that is' : 'those are'} repaired.`,
-        ]
+      ? ['Not to be driven or used until what says stop has been put right or settled.']
       : []),
     ...(expected > 0
-      ? [`${seen} of ${expected} parts were spoken of or looked at; the rest is listed as not seen.`]
+      ? [
+          `${seen} of ${expected} parts were spoken of or looked at; nobody looked at the rest, and it is listed.`,
+        ]
       : []),
     ...(p.report.conflicts.length > 0
       ? [
-          `${p.report.conflicts.length === 1 ? 'One reading is' : `${p.report.conflicts.length} readings are`} not settled: sources disagree.`,
+          `${p.report.conflicts.length === 1 ? 'In one place' : `In ${p.report.conflicts.length} places`} two sources disagree.`,
         ]
       : []),
+    ...(unconfirmed > 0
+      ? [`${unconfirmed} readings and remarks come from the recording and nobody has confirmed them yet.`]
+      : []),
   ];
+  return bits.length === 0 ? [] : [bits.join(' ')];
 }
 
-/** The sheet of a packet. */
-export function reportSheet(p: Packet): ReportSheet {
-  const { report, facts, findings } = p;
+const howToMend =
+  'Where nothing else is said: find the cause, and mend it or tell the buyer in writing; what is wearing is noted, shown to the buyer and looked at again before sale.';
+const howToLook = 'A guess is looked at again in good light, with a picture that shows its size.';
+
+/** The sheet of a packet; with its photos where there are any, each beside what it shows. */
+export function reportSheet(p: Packet, photos: readonly PacketPhoto[] = []): ReportSheet {
+  const { report, facts } = p;
+  // The report's findings carry figures as they are shown.
+  const findings = report.stations.flatMap((s) => s.findings);
   const faults = findings.filter(isFault).toSorted(byWorst);
   const numbers = new Map(faults.map((f, i) => [f.id, i + 1]));
-  const line = (f: (typeof findings)[number]): FindingLine => findingLine(f, numbers);
-  const figures = p.figures.map(figureLine);
+  const groups = together(faults);
+  const beside = new Set<string>();
+  const line = (group: Together): FaultLine => {
+    const mine = photos.filter((photo) => !beside.has(photo.name) && group.some((f) => shows(photo, f)));
+    for (const photo of mine) beside.add(photo.name);
+    return faultLine(group, numbers, costOf(group, p.jobs), mine.map(reportPhoto));
+  };
+  const lines = groups.map((group) => ({ group, line: line(group) }));
+  const isFirst = ({ group: [f] }: { readonly group: Together }): boolean =>
+    f.verdict === 'stop' || f.verdict === 'repair';
+  const figures = figureLines(p.figures);
   return {
     title: report.title,
-    name: unitName(p.facts),
+    name: unitName(facts),
     under: underTitle(p),
     invented: report.invented,
     on: sayDay(p.on),
@@ -138,24 +167,32 @@ export function reportSheet(p: Packet): ReportSheet {
     drawings: (['road side', 'curb side'] as const)
       .map((view) => drawingOf(facts, findings, view))
       .map((d) => ({ svg: drawingSvg(d), words: drawingWords(d) })),
-    first: report.first.map(line),
-    watch: findings
-      .filter((f) => f.verdict === 'watch')
-      .toSorted(byWorst)
-      .map(line),
+    first: lines.filter(isFirst).map((l) => l.line),
+    watch: lines.filter((l) => !isFirst(l)).map((l) => l.line),
+    howTo: [
+      ...(faults.some((f) => isSight(f) && f.outcome === 'fails') ? [howToMend] : []),
+      ...(faults.some((f) => isSight(f) && f.outcome !== 'fails') ? [howToLook] : []),
+    ],
+    costs: costliest(p.jobs, numbers, 8),
     stations: report.stations.map((s) => ({
       name: stationOf(s.station)?.name ?? s.station,
       coverage:
         s.coverage.expected.length === 0
           ? ''
           : `${s.coverage.seen.length} of ${s.coverage.expected.length} parts seen`,
-      findings: s.findings.filter((f) => f.verdict !== 'not seen').map(line),
-      readings: s.facts.filter((f) => f.standing === 'known' && f.value.is !== 'unknown').map(readingLine),
+      faults: lines
+        .filter(({ group }) => s.findings.some((f) => f.id === group[0].id))
+        .map(({ line: { numbers: at, verdict, subject } }) => ({ numbers: at, verdict, subject })),
+      sound: soundLines(s.findings),
+      readings: readingLines(s.facts.filter((f) => f.standing === 'known' && f.value.is !== 'unknown')),
       open: openChecks(s.findings),
       notSeen: s.coverage.notSeen.filter((part) => s.findings.every((f) => f.part !== part)).map(partName),
+      photos: photos
+        .filter(({ name, media }) => !beside.has(name) && stationOfPart(media.part ?? '') === s.station)
+        .map(reportPhoto),
     })),
-    conflicts: report.conflicts.map(readingLine),
-    unknowns: report.unknowns.map(readingLine),
+    conflicts: report.conflicts.map(oneReading),
+    unknowns: report.unknowns.map(oneReading),
     figures: figures.filter((f) => f.gap === ''),
     gaps: figures.filter((f) => f.gap !== ''),
     sources: sourceList(p),

@@ -25,17 +25,34 @@ export const reportTypst = `
 #let word(v) = text(fill: colors.at(v), weight: 700, [#glyph(v) #v])
 #let care(t) = block(stroke: (left: 3pt + colors.stop), inset: (left: 6pt, y: 2pt), above: 5pt, text(size: 8.5pt, t))
 #let maybe(t, f) = if t != "" { f(t) }
-#let finding(f) = block(breakable: false, width: 100%, stroke: (bottom: 0.5pt + hair), inset: (y: 5pt), above: 0pt, below: 0pt,
-  grid(columns: if f.strip == "" { (58pt, 1fr) } else { (58pt, 1fr, 148pt) }, column-gutter: 10pt, word(f.verdict), {
-    strong((if f.number > 0 { str(f.number) + ". " } else { "" }) + f.subject); linebreak(); f.reason
-    let near = (f.near, f.limit).filter(t => t != "").join("; ")
-    maybe(f.reading, t => block(above: 4pt, faint({ [Read: ]; num(t); if near != none { ", " + near } })))
-    if f.quote != "" or f.evidence != "" { block(above: 4pt, faint({ if f.quote != "" { emph("“" + f.quote + "” ") }; f.evidence })) }
-    maybe(f.next, t => block(above: 4pt, faint((if f.who == "" { "How to look: " } else { "What to do: " }) + t + (if f.who == "" { "" } else { " (" + f.who + ")" }))))
+#let numbered(f) = (if f.numbers == "" { "" } else { f.numbers + ". " }) + f.subject
+#let pictures(all) = if all.len() > 0 { block(above: 6pt, breakable: false, grid(columns: (104pt,) * calc.min(4, all.len()), column-gutter: 8pt, row-gutter: 6pt,
+  ..all.map(p => { image("/" + p.name, width: 104pt, height: 72pt, fit: "cover", alt: p.says); text(size: 7pt, fill: soft, p.says) }))) }
+#let words(r) = faint({ if r.quote != "" { emph("“" + r.quote + "” ") }; r.evidence })
+#let rows(f) = if f.rows.len() == 1 {
+  let r = f.rows.first()
+  let near = (r.near, f.limit).filter(t => t != "").join("; ")
+  maybe(r.reading, t => block(above: 4pt, { [Read: ]; strong(t); if near != none { faint("; " + near) } }))
+  if r.quote != "" or r.evidence != "" { block(above: 4pt, words(r)) }
+} else {
+  maybe(f.limit, t => block(above: 4pt, faint("Each " + t)))
+  let read = f.rows.any(r => r.reading != "")
+  table(columns: if read { (1.1fr, 1fr, 1fr, 1.9fr) } else { (1fr, 3fr) }, table.header(..(if read { ([Where], [Read], [How near], [Said or written]) } else { ([Where], [Said or written]) })),
+    ..f.rows.map(r => ((if r.number > 0 { str(r.number) + ". " } else { "" }) + r.place, ..(if read { (r.reading, r.near) } else { () }), words(r))).flatten())
+}
+#let finding(f) = block(breakable: f.rows.len() > 4, width: 100%, stroke: (bottom: 0.5pt + hair), inset: (y: 5pt), above: 0pt, below: 0pt,
+  grid(columns: if f.strip == "" { (50pt, 1fr) } else { (50pt, 1fr, 132pt) }, column-gutter: 10pt, word(f.verdict), {
+    strong(numbered(f)); linebreak(); f.reason
+    rows(f)
+    let next = (if f.next == "" { "" } else { (if f.who == "" { "How to look: " } else { "What to do: " }) + f.next }, if f.who == "" { "" } else if f.next == "" { "For " + f.who + "." } else { "(" + f.who + ")" }).filter(t => t != "")
+    if next.len() > 0 { block(above: 4pt, faint(next.join(" "))) }
+    maybe(f.cost, t => block(above: 4pt, faint("Estimate: " + t)))
     maybe(f.caution, care)
-  }, ..if f.strip == "" { () } else { (image(bytes(f.strip), format: "svg", width: 148pt, alt: "Limit strip: " + f.reading + ", " + f.near + ", " + f.limit),) }))
-#let readings(all) = table(columns: (1.5fr, 1fr, 0.75fr, 1.3fr), table.header[What][Reading][How known][Where from],
-  ..all.map(r => (r.what, num(r.says), r.how, faint(r.evidence))).flatten())
+    pictures(f.photos)
+  }, ..if f.strip == "" { () } else { (image(bytes(f.strip), format: "svg", width: 132pt, alt: "Limit strip: " + f.stripSays),) }))
+#let readings(all) = table(columns: (1.1fr, 2fr, 0.62fr, 1.1fr), table.header[What][Reading][How known][Where from],
+  ..all.map(r => (r.what, r.says, r.how, faint(r.evidence))).flatten())
+#let short(f) = grid(columns: (13pt, 1fr), glyph(f.verdict), { strong(numbered(f) + ": "); f.short })
 
 #if s.invented { block(stroke: 1.2pt + colors.stop, inset: 6pt, width: 100%, text(fill: colors.stop, weight: 700)[INVENTED UNIT: this vehicle does not exist and is not for sale.]) }
 #show title: it => block(above: 10pt, below: 9pt, text(size: 22pt, weight: 700, it.body))
@@ -43,37 +60,37 @@ export const reportTypst = `
 #text(fill: soft, "Condition report · " + s.under)
 #v(4pt)
 #grid(columns: s.tally.len(), column-gutter: 18pt, ..s.tally.map(t => box({ text(size: 15pt, fill: colors.at(t.verdict), num(str(t.count), weight: 700)); [ ]; word(t.verdict) })))
+#for t in s.summary { block(above: 7pt, t) }
 #v(2pt)
-#for d in s.drawings { block(above: 6pt, below: 6pt, width: 100%, align(center, image(bytes(d.svg), format: "svg", width: if d.tall { 86% } else { 94% }, alt: d.words))) }
-#for t in s.summary { block(above: 5pt, t) }
-#if s.short.len() > 0 {
-  block(above: 8pt, strong[Stops and repairs])
-  grid(columns: (1fr, 1fr), column-gutter: 16pt, row-gutter: 5pt, ..s.short.map(f => [#glyph(f.verdict) #str(f.number). #f.subject #if f.near != "" { faint(f.near) }]))
-}
-#if s.shortMore > 0 { block(faint("and " + str(s.shortMore) + " more on the next pages")) }
+#let stops = { strong[Stops and repairs]; for f in s.short { block(above: 4.5pt, text(size: 8.5pt, short(f))) }; if s.shortMore > 0 { block(above: 4.5pt, faint("and " + str(s.shortMore) + " more on the next pages")) } }
+#let costs = { strong[Costliest repairs]; block(above: 4pt, faint[The shop's estimates, labor and parts; in brackets the faults they mend.]); for c in s.costs { block(above: 4.5pt, text(size: 8.5pt, { c.what; if c.numbers != "" { faint(" (" + c.numbers + ")") }; [: ]; strong(c.cost) })) } }
+#if s.short.len() > 0 { if s.costs.len() > 0 { grid(columns: (1.45fr, 1fr), column-gutter: 18pt, stops, costs) } else { stops } }
+#for d in s.drawings { block(above: 7pt, below: 0pt, width: 100%, align(center, image(bytes(d.svg), format: "svg", width: if s.short.len() > 8 { 66% } else { 84% }, alt: d.words))) }
 #pagebreak(weak: true)
 
 #if s.first.len() > 0 [= What must be settled first]
+#if s.first.len() > 0 { for t in s.howTo { block(faint(t)) } }
 #for f in s.first { finding(f) }
 #if s.watch.len() > 0 [= What to watch]
 #for f in s.watch { finding(f) }
 #if s.conflicts.len() > 0 { heading[Not settled: sources disagree]; readings(s.conflicts) }
 
 = Station by station
-#for st in s.stations { if st.findings.len() + st.open.len() + st.readings.len() + st.notSeen.len() > 0 {
+#for st in s.stations { if st.faults.len() + st.sound.len() + st.open.len() + st.readings.len() + st.notSeen.len() > 0 {
   heading(level: 2, st.name + (if st.coverage == "" { "" } else { ", " + st.coverage }))
-  for v in ("stop", "repair", "watch") { let here = st.findings.filter(f => f.verdict == v); if here.len() > 0 { block({ word(v); [ ]; here.map(f => (if f.number > 0 { str(f.number) + ". " } else { "" }) + f.subject).join("; ") }) } }
-  let sound = st.findings.filter(f => f.verdict == "sound")
-  if sound.len() > 0 { block({ word("sound"); [ ]; faint(sound.map(f => f.subject + " (" + f.asks.trim("?", at: end) + (if f.near == "" { "" } else { ": " + f.near }) + ")").join("; ")) }) }
+  if st.faults.len() > 0 { block({ for (i, f) in st.faults.enumerate() { if i > 0 { [; ] }; glyph(f.verdict); [ ]; numbered(f) } }) }
+  if st.sound.len() > 0 { block({ word("sound"); [ ]; faint(st.sound.join("; ") + ".") }) }
   if st.open.len() > 0 { block({ word("not seen"); [ ]; faint(st.open.join("; ") + ".") }) }
   if st.notSeen.len() > 0 { block(faint("Also not seen: " + st.notSeen.join(", ") + ".")) }
   if st.readings.len() > 0 { readings(st.readings) }
+  pictures(st.photos)
 } }
 
 #if s.unknowns.len() > 0 { heading[Asked for and not known]; readings(s.unknowns) }
 #if s.figures.len() > 0 [= Figures]
 #for f in s.figures { block(breakable: false, width: 100%, {
   heading(level: 2, { f.asks; if f.place != "" { ", " + f.place }; [  ]; num(f.answer) })
+  if f.places.len() > 0 { table(columns: (0.8fr, 0.6fr, 2.4fr), table.header[Where][Answer][From], ..f.places.map(p => (p.place, strong(p.answer), faint(p.from))).flatten()); block(faint[Worked out for the first of them:]) }
   if f.inputs.len() > 0 { table(columns: (1.3fr, 1fr, 1.6fr), table.header[From][Value][How known], ..f.inputs.map(i => (i.what, num(i.value), faint(i.from))).flatten()) }
   block(faint({ "Formula: " + f.formula + ". "; if f.working.len() > 0 { "Working: "; num(f.working.join("; ")); "." } }))
   block(faint({ "Left out: " + f.neglects + " " + f.surer + " " + f.note }))

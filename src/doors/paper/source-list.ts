@@ -34,7 +34,7 @@ function saysOf(cites: readonly Citation[]): Pick<ListedSource, 'says' | 'read'>
   const reads = new Set(cites.map((c) => sayRead(c.read)));
   const one = reads.size === 1;
   const words = cites.map((c) => {
-    const clause = c.clause === '' || c.clause === 'no source' ? '' : `${c.clause}: `;
+    const clause = ['', 'no source', 'not known'].includes(c.clause) ? '' : `${c.clause}: `;
     return `${clause}${c.says.replace(/\.$/, '')}${one ? '' : ` (${sayRead(c.read)})`}`;
   });
   return { says: [...new Set(words)].sort(), read: one ? ([...reads][0] ?? '') : '' };
@@ -54,7 +54,8 @@ export function sourceList(p: Packet): readonly SourceGroup[] {
       .toSorted((a, b) => (a.source.title < b.source.title ? -1 : 1))
       .map(({ source, cites }) => ({
         title: [source.title, source.publisher, source.edition]
-          .filter((w, i, all) => w !== '' && all.indexOf(w) === i)
+          // A dash stands for "has none".
+          .filter((w, i, all) => w !== '' && w !== '-' && all.indexOf(w) === i)
           .join(', '),
         scope: source.scope,
         address: source.address ?? '',

@@ -25,6 +25,6 @@ export function sayRead(read: Citation['read']): string {
 
 /** "49 CFR Part 393, 393.75(c): at least 2/32 in (read 24 Nov 2026)". */
 export function sayCitation({ source, clause, says, read }: Citation): string {
-  const where = clause === '' || clause === 'no source' ? source.title : `${source.title}, ${clause}`;
+  const where = ['', 'no source', 'not known'].includes(clause) ? source.title : `${source.title}, ${clause}`;
   return `${where}: ${says.replace(/\.$/, '')} (${sayRead(read)})`;
 }
