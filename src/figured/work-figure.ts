@@ -15,6 +15,10 @@ export interface WorkedFigure {
 
 const none: Moves = new Map();
 
+/** Long whole numbers of the working in groups of three: 12860 lb as 12,860 lb. */
+const grouped = (line: string): string =>
+  line.replace(/(?<![\d.,])\d{5,}(?![\d])/g, (n) => n.replace(/\B(?=(\d{3})+$)/g, ','));
+
 function answerOf(card: FigureCard, worked: Worked, spread: Spread): Value {
   const { unit, part, aspect } = card.gives;
   if (typeof worked.value === 'number') {
@@ -89,7 +93,7 @@ export function workWith(
       result: {
         is: 'worked',
         value: answerOf(card, worked, spread),
-        working: worked.working,
+        working: worked.working.map(grouped),
         ...(worked.binds === undefined ? {} : { binds: worked.binds }),
         ...(worked.note === undefined ? {} : { note: worked.note }),
         ...(Object.keys(leftOut).length === 0 ? {} : { leftOut }),
