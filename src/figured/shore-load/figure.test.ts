@@ -5,7 +5,7 @@ import { answerByHand } from '../answer-by-hand.ts';
 describe('shore-load', () => {
   test.each([
     [30, 2_880, '3600 VA'],
-    [50, 9_600, '12000 VA'],
+    [50, 9_600, '12,000 VA'],
     [20, 1_920, '2400 VA'],
   ])('%i A carries %i VA for hours', (amps, steady, most) => {
     const a = answerByHand('shore-load', { amps });
