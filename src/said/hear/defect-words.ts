@@ -83,12 +83,9 @@ say(
   'weeping',
   'weep, weeps, weeping, weepage, seep, seeps, seeping, seepage, sweating, damp around the seal, oil film, wet with oil, oily',
 );
-say('rust', 'rusted', 'rust, surface rust, scale, rust scale, rust trails, rust streaks, rust through', noun);
-say(
-  'rust',
-  'rusted',
-  'rusted, rusty, rusting, rusted out, rusted through, flaking, scaling, pitted with rust',
-);
+say('rust', 'rusted', 'rust, surface rust, rust trails, rust streaks, rust through', noun);
+say('rust', 'rusted', 'rusted, rusty, rusting, rusted out, rusted through, pitted with rust');
+say('flaking', 'corroded', 'flaking, scaling, scale, rust scale, flakes', noun);
 say('rust', 'corroded', 'corrosion, corrosion starting, green corrosion', noun);
 say('rust', 'corroded', 'corroded, corroding, oxidized, oxidation, furry');
 say(

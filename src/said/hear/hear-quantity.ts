@@ -7,6 +7,7 @@ import { type Unit, unitFact } from '../../units/unit.ts';
 import type { Clause } from './clause.ts';
 import { isImplied } from './implied.ts';
 import { kinOf } from './kin.ts';
+import { endsPhrase, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -78,13 +79,14 @@ function fits(
       const unit = water ? a.unit : said.units.find((u) => isSameDimension(u, a.unit as Unit));
       if (unit) options.push({ value: r.value * said.times, unit });
     } else {
+      // "half" on a gauge is half of a hundred
+      if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
       options.push({ value: r.value, unit: a.unit });
       // "five five" is kilowatts, "fifty-five hundred" is watts
       if (a.unit === 'kW') options.push({ value: r.value, unit: 'W' });
       if (a.unit === '[Btu]/h' && r.value >= 5 && r.value <= 80)
         options.push({ value: r.value * 1000, unit: a.unit });
       if (a.unit === 'g/mL') options.push({ value: r.value / 1000, unit: a.unit });
-      if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
     }
     for (const o of options) {
       const inOwn = a.unit === undefined ? o.value : convert(o.value, o.unit, a.unit);
@@ -131,6 +133,8 @@ export function pair(
     span.from - fault.at <= 14 &&
     talk.marks.sentenceOf[fault.at] === clause.sentence;
   let best: Pairing | undefined;
+  const isLastWord = endsPhrase(talk, span);
+  const isYear = looksLikeYear(span);
   const offer = (part: string, a: Aspect, base: number, isGeneral: boolean): void => {
     const value = fits(span.readings, a, said);
     if (!value) return;
@@ -152,6 +156,8 @@ export function pair(
     )
       return;
     if (!said && !a.within && words < 1.5) return;
+    if (!said && words < 2 && (isYear || !isLastWord)) return;
+    if (!said && isYear && words < 3) return;
     const score =
       base +
       words +

@@ -40,10 +40,6 @@ const particles: Readonly<Record<string, RegExp>> = {
   running: /^(?:fine|good|great|smooth|now)$/,
   level: /^(?:itself|up|fine)$/,
 };
-const adverbs = set(
-  'all both just still right also fine first easily smoothly only always now do does did are is were then actually great will can each really of them three four two',
-);
-const subjects = set('it they that everything both all these those which burners he and them');
 /** Said by somebody who did it: "I ran it", "we tested both". */
 const done = set(
   'ran run tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
@@ -134,6 +130,13 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       const near = mention !== undefined || subjects.has(lead) || i - clause.from <= 4;
       const part = near ? subjectOf(talk, clause, i) : undefined;
       const denial = denialBefore(talk, clause, i);
+      // "no pull", "no drain": a noun, not a verb that is denied
+      if (
+        denial !== undefined &&
+        /^(?:no|nothing|none|without|never)$/.test(norm(i - denial)) &&
+        norm(i - denial) !== 'never'
+      )
+        continue;
       if (part && denial !== undefined) {
         const person = /^(?:i|we|you)$/.test(norm(i - denial - 1)) || /^(?:i|we)$/.test(norm(i - denial - 2));
         const loose =
@@ -177,7 +180,9 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     }
     if (
       n === 'out' &&
-      (words[i]?.stop !== 0 || i === clause.to - 1 || /^(?:over|in|on|above|by)$/.test(norm(i + 1))) &&
+      (words[i]?.stop !== 0 ||
+        i === clause.to - 1 ||
+        /^(?:over|in|on|above|by|up|down|at|back|there|here)$/.test(norm(i + 1))) &&
       /^(?:'s|is|are|one|ones|two|three|light|lights|marker|bulb|bulbs|lamp|lamps|beam|signal)$/.test(
         norm(i - 1),
       )
@@ -213,46 +218,4 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     }
   }
   return out;
-}
-
-/** The verb is said of a thing right before it, not of what somebody did. */
-function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: number | undefined): boolean {
-  const { words } = talk.marks;
-  const norm = (k: number): string => words[k]?.norm ?? '';
-  const lead =
-    norm(clause.from) === 'and' || norm(clause.from) === 'so' ? norm(clause.from + 1) : norm(clause.from);
-  const verb = norm(i);
-  let k = i - 1;
-  while (k >= clause.from && adverbs.has(norm(k)) && k >= (mentionEnd ?? clause.from)) k--;
-  if (k < clause.from)
-    return (
-      (/^(?:all|both)$/.test(lead) && (!/ing$/.test(verb) || verb === 'working')) ||
-      (/s$/.test(verb) && !/ss$/.test(verb))
-    );
-  const number = talk.marks.numbers.find((s) => s.to === k + 1 && s.from >= clause.from);
-  if (number && mentionEnd !== undefined && number.from >= mentionEnd) k = number.from - 1;
-  const n = norm(k);
-  if (
-    /^(?:to|i|we|you|he|she|who|let|can|could|would|should|might|may|must|if|when|a|an|'d|'ll|gonna|the|with|before|for|my)$/.test(
-      n,
-    )
-  )
-    return false;
-  if (
-    /^(?:open|light|lights|level|seal|power|sound|trip)$/.test(verb) &&
-    !(mentionEnd !== undefined && k < mentionEnd) &&
-    !subjects.has(n) &&
-    !talk.marks.places.some((p) => p.to === i)
-  )
-    return false;
-  if (/^(?:open|close|light|lock|level|seal)$/.test(verb) && !subjects.has(n) && !/s$/.test(n)) return false;
-  if (verb === 'work' && !subjects.has(n) && !/s$/.test(n)) return false;
-  if (/^(?:works|work|working|worked)$/.test(verb) && !/^(?:i|we|you|he|she)$/.test(lead)) return true;
-  if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
-  if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return lead !== 'let';
-  if (talk.marks.places.some((p) => p.to === i)) return true;
-  return (
-    (verbs.at(words, k) !== undefined && mentionEnd !== undefined) ||
-    (n === 'and' && k > clause.from && verbs.at(words, k - 1) !== undefined)
-  );
 }

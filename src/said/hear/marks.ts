@@ -5,6 +5,7 @@ import { aspectPhrases, isKnownWord } from './lexicon.ts';
 import { type Mention, mentionsIn } from './mention.ts';
 import { isPronounOne } from './number-item.ts';
 import { type NumberSpan, numbersIn } from './number-span.ts';
+import { peopleIn } from './person-names.ts';
 import { type PlaceHit, placeAt } from './place-words.ts';
 import type { Word } from './word.ts';
 
@@ -117,5 +118,15 @@ export function markWords(stream: readonly Word[]): Marks {
       !isPronounOne(words, i)
     );
   };
-  return { words, numbers, mentions, aspects, places, clauseOf, sentenceOf, isName };
+  const people = peopleIn(words, isName);
+  return {
+    words,
+    numbers,
+    mentions,
+    aspects,
+    places,
+    clauseOf,
+    sentenceOf,
+    isName: (i) => isName(i) && !people.has(words[i]?.norm ?? ''),
+  };
 }

@@ -77,13 +77,16 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       ((joined &&
         ((verbWhen.has(before.norm) && !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
           last?.to === i ||
-          (said === 'lights' && taken[i - 1] === 1))) ||
+          (/^lights?$/.test(said) &&
+            taken[i - 1] === 1 &&
+            (said === 'lights' || /^(?:all|both)$/.test(words[i - 2]?.norm ?? ''))))) ||
         (said.endsWith('s') &&
           verbAfter.has(next) &&
           next !== 'okay' &&
           next !== 'ok' &&
           next !== 'good' &&
-          words[i]?.stop === 0));
+          words[i]?.stop === 0 &&
+          taken[i - 1] !== 1));
     const recent: string[] = [];
     for (let k = recently.length - 1; k >= 0 && i - (recently[k]?.at ?? 0) < 80 && recent.length < 14; k--) {
       const part = recently[k]?.part ?? '';
@@ -108,7 +111,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       to: i + hit.length,
       parts: ofCoach ? ['sidewall_structure', ...hit.values] : inOrder(hit.values, recent, said),
       weak: isWeak(said),
-      aside: joined && isAside(words, i),
+      aside:
+        joined &&
+        (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
     };
     out.push(mention);
     if (!mention.aside) for (const part of [...mention.parts].reverse()) recently.push({ part, at: i });
@@ -129,10 +134,44 @@ function inOrder(parts: readonly string[], recent: readonly string[], said: stri
   return near ? [near, ...parts.filter((p) => p !== near)] : parts;
 }
 
+const placing = words_('front rear back left right driver passenger side upper lower top bottom other');
+/** "I put the charger on it", "with the air on", "our ladder": a thing used for the look, not looked at. */
+function isTool(words: readonly Word[], i: number, to: number): boolean {
+  const norm = (k: number): string => words[k]?.norm ?? '';
+  if (norm(i - 1) === 'our' && /^(?:ladder|meter|light|cord|gauge)s?$/.test(norm(to - 1))) return true;
+  let back = i - 1;
+  while (back > i - 4 && (articles.has(norm(back)) || /^(?:both|a|some)$/.test(norm(back)))) back--;
+  return (
+    /^(?:put|hooked|with|plugged|had)$/.test(norm(back)) &&
+    back < i - 1 &&
+    norm(to) === 'on' &&
+    words[to - 1]?.stop === 0
+  );
+}
+
+/** "The topper on the rear slide": the second only says which topper. */
+function isOfBefore(words: readonly Word[], i: number, last: Mention | undefined, weak: boolean): boolean {
+  if (!last || last.weak || last.aside || weak) return false;
+  let back = i - 1;
+  while (back > last.to && (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? '')))
+    back--;
+  return (
+    back === last.to &&
+    /^(?:on|of|in|for|to)$/.test(words[back]?.norm ?? '') &&
+    words[last.to - 1]?.stop === 0 &&
+    words[back]?.stop === 0
+  );
+}
+
 /** True when the words before `i` only say where: "over the sink", "next to the fridge". */
 function isAside(words: readonly Word[], i: number): boolean {
   let back = i - 1;
-  while (back > i - 4 && words[back]?.stop === 0 && articles.has(words[back]?.norm ?? '')) back--;
+  while (
+    back > i - 5 &&
+    words[back]?.stop === 0 &&
+    (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? ''))
+  )
+    back--;
   const a = words[back]?.norm ?? '';
   const b = words[back - 1]?.norm ?? '';
   if (words[back]?.stop !== 0) return false;

@@ -66,13 +66,7 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
     ) {
       if (
         n === 'right' &&
-        (after === 'now' ||
-          after === 'there' ||
-          after === 'up' ||
-          after === 'here' ||
-          after === 'behind' ||
-          after === 'at' ||
-          after === 'next' ||
+        ((words[at]?.stop === 0 && adverbRight.test(after ?? '')) ||
           words[at - 1]?.norm === 'all' ||
           words[at - 1]?.norm === "that's" ||
           (words[at - 1]?.norm === "'s" && words[at]?.stop !== 0))
@@ -158,6 +152,9 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
   };
 }
 
+/** "Right on it", "right there": no side. */
+const adverbRight =
+  /^(?:now|there|up|here|behind|at|next|on|in|by|under|above|over|off|through|where|away|down|before|after|along|into|out|about|around|beside|below|inside|back|when)$/;
 const sideNoun = new Set(
   'slide sidewall duals dual steer tire wall rear front door bedroom seat corner window awning bay topper outer inner jack mirror jacks drive tag and wheel sofa bath airbag'.split(
     ' ',

@@ -1,8 +1,11 @@
 // Why: whether a word is denied, guessed, hearsay, supposed or about another coach is decided by triggers and how far they reach.
 import type { Marks } from './marks.ts';
+import { itemAt } from './number-item.ts';
 import {
+  conditions,
   denyAfter,
   denyBefore,
+  estimates,
   guesses,
   hearsay,
   hypothetical,
@@ -16,10 +19,9 @@ import {
 export interface Scopes {
   readonly denied: Uint8Array;
   readonly guessed: Uint8Array;
-  /** About another coach or coaches in general, or not so but supposed: no fact of this one. */
+  /** No fact of this coach: 1 about another coach or coaches in general, 2 supposed and not so. */
   readonly elsewhere: Uint8Array;
   readonly saidBy: readonly (string | undefined)[];
-  readonly asked: Uint8Array;
 }
 
 /** How many words a denial reaches at most. */
@@ -32,7 +34,6 @@ export function scopesOf(marks: Marks): Scopes {
   const denied = new Uint8Array(n);
   const guessed = new Uint8Array(n);
   const elsewhere = new Uint8Array(n);
-  const asked = new Uint8Array(n);
   const saidBy: (string | undefined)[] = new Array(n).fill(undefined);
   const clauseStart = (i: number): number => {
     let k = i;
@@ -56,6 +57,10 @@ export function scopesOf(marks: Marks): Scopes {
     const after = denyAfter.at(words, i);
     if (after) for (let k = clauseStart(i); k < i; k++) denied[k] = 1;
   }
+  const mark = (from: number, of: number, kind: 1 | 2): void => {
+    for (let k = from; k < n && clauseOf[k] === clauseOf[of]; k++)
+      if (elsewhere[k] !== 1) elsewhere[k] = kind;
+  };
   for (let i = 0; i < n; i++) {
     const guess = guesses.at(words, i);
     if (guess) {
@@ -80,18 +85,34 @@ export function scopesOf(marks: Marks): Scopes {
         )
           saidBy[k] = said.values[0];
     }
-    if (stories.at(words, i)) {
+    const story = stories.at(words, i);
+    if (story && !endsInNumber(words, i + story.length - 1)) {
       for (let k = clauseStart(i); k < n && sentenceOf[k] === sentenceOf[i]; k++) elsewhere[k] = 1;
     }
-    const order = words[i]?.norm === "don't" && clauseStart(i) === i;
-    const other = order ? true : (otherCoach.at(words, i) ?? hypothetical.at(words, i));
-    if (other) {
-      const from = clauseStart(i);
-      for (let k = from; k < n && clauseOf[k] === clauseOf[i]; k++) elsewhere[k] = 1;
+    const estimate = estimates.at(words, i);
+    if (estimate) {
+      i += estimate.length - 1;
+      continue;
     }
+    const order = words[i]?.norm === "don't" && clauseStart(i) === i;
+    if (otherCoach.at(words, i)) mark(clauseStart(i), i, 1);
+    else if (order || hypothetical.at(words, i)) mark(clauseStart(i), i, 2);
+    else if (conditions.at(words, i)) mark(i, i, 2);
   }
-  return { denied, guessed, elsewhere, saidBy, asked };
+  for (let i = 0; i < n; i++) {
+    if (!words[i]?.asks) continue;
+    // a question is no finding; of "it's dry, see that?" only the tag is one
+    const tag = clauseStart(i);
+    const isTag = i - tag < 3 && tag > 0 && sentenceOf[tag - 1] === sentenceOf[i];
+    for (let k = i; k >= (isTag ? tag : 0) && sentenceOf[k] === sentenceOf[i]; k--)
+      if (!elsewhere[k]) elsewhere[k] = 2;
+  }
+  return { denied, guessed, elsewhere, saidBy };
 }
+
+/** "I had one seventeen volts": the "one" belongs to a number. */
+const endsInNumber = (words: Marks['words'], i: number): boolean =>
+  words[i]?.norm === 'one' && words[i]?.stop === 0 && itemAt(words, i + 1) !== undefined;
 
 /** "no chips, cracks or leaks": a denial runs on over commas while only single words follow. */
 function isList(marks: Marks, k: number, from: number): boolean {

@@ -37,8 +37,8 @@ export const scopeEnds = phraseList(
 export const guesses = phraseList(
   list(
     "maybe, probably, might, might be, may be, could be, possibly, perhaps, i think, i believe, i guess, i'm guessing, i suspect, i assume, i want to say, looks like, seems, seems like, seems to be, appears, appears to be, " +
-      "kind of, sort of, supposedly, allegedly, apparently, presumably, as far as i know, as far as i can tell, if i remember, not sure, i'm not sure, not certain, about, around, roughly, approximately, or so, approximate, ish, must be, must have, " +
-      "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, feels like, smells like, give or take, estimated, should be, i would guess, best guess",
+      "kind of, sort of, supposedly, allegedly, apparently, presumably, as far as i know, as far as i can tell, if i remember, not sure, i'm not sure, not certain, must be, must have, " +
+      "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, feels like, smells like, estimated, should be, i would guess, best guess, i'd call it, i would call it, i'd put it, i'd guess, call it",
   ),
 );
 /** Words of a guess at a reason: what follows is no finding. */
@@ -111,10 +111,22 @@ export const otherCoach = phraseList(
       'on the last video, usually, normally, typically, generally, every seller, these days, back in the day, used to, years ago, when i was, some people, most people, people, everybody, folks, nobody, somebody wrote, he drove, he ran, the other coach, compared to, better than, than the, unlike, yesterday, the day before, the blue one, the white one, the one over there, the one we sold, the other unit, the one across, the other trailer, other trailer, a different one, different coach, in general, as a rule, rule of thumb, always say, they always, whereas, instead of, not this one, on those, those other',
   ),
 );
+/** Begin a side clause of what may be: what stands before them in the clause is said of the coach all the same. */
+export const conditions = phraseList(
+  list(
+    'if you, if it, if they, if there, if the, if i, if we, if he, if she, if somebody, unless, in case, whenever, when you, once you, before you, until you, so you can, so that you can',
+  ),
+);
+/** Say "I would", but give an estimate of this coach. */
+export const estimates = phraseList(
+  list(
+    "i'd say, i'd call, i'd put, i'd guess, i would say, i would call, i would guess, i'd estimate, i would put, would be about, i would estimate",
+  ),
+);
 /** What is not, but could be. */
 export const hypothetical = phraseList(
   list(
-    "if you, if it, if they, if there, if the, if i, if we, would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, unless, in case, whenever, should you, were to, suppose, make sure, when you, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
+    "would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, should you, were to, suppose, make sure, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
   ),
 );
 export const askers = phraseList(

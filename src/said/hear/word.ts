@@ -16,6 +16,8 @@ export interface Word {
   readonly stop: Stop;
   /** Began with a capital letter. */
   readonly capital: boolean;
+  /** Ends with a question mark. */
+  readonly asks?: true;
   /** Seconds of silence before it. */
   readonly pause: number;
 }
@@ -106,6 +108,7 @@ function joinLetters(words: Word[]): Word[] {
           .join(''),
         end: last.end,
         stop: last.stop,
+        ...(last.asks ? { asks: true as const } : {}),
       });
       i = j;
     } else {
@@ -161,6 +164,7 @@ export function wordsOf(cues: readonly Cue[]): Words {
           end,
           cue: c,
           stop: p === pieces.length - 1 ? stop : 0,
+          ...(p === pieces.length - 1 && /\?["”')\]]*$/.test(token) ? { asks: true as const } : {}),
           capital: p === 0 && /^["“'(]*[A-Z]/.test(token),
           pause: t === 0 && p === 0 ? Math.max(0, cue.start - before) : 0,
         });

@@ -1,0 +1,32 @@
+// Why: a bare number is a reading only where no other noun follows it, and a year is no reading.
+import { defectPhrases, goodPhrases, typePhrases } from './lexicon.ts';
+import type { NumberSpan } from './number-span.ts';
+import type { Talk } from './talk.ts';
+
+/** What may follow a reading that has no unit: nothing, or a small word. "Two owners" is no reading. */
+const small =
+  /^(?:and|or|but|on|in|at|of|to|up|down|by|for|with|from|the|so|then|that|which|it|i|we|is|was|as|if|when|out|all|both|each|cold|over|under|total|per|now|right|here|there|this|there's|after|before|inside|outside|full|empty|resting|today|exactly|even|flat|max|instead|too|also|again|still|ish|maybe|a|an|where|because|since|he|they|you|we|'s|no|not|left|front|rear|only|at|across|along|around|behind|near|towards|driver|passenger|amp)$/;
+/** True when nothing stands behind the number that it counts. */
+export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
+  const { words, numbers, mentions, places } = talk.marks;
+  const next = words[span.to];
+  if (!next || (words[span.to - 1]?.stop ?? 2) > 0) return true;
+  return (
+    small.test(next.norm) ||
+    typePhrases.at(words, span.to) !== undefined ||
+    defectPhrases.at(words, span.to) !== undefined ||
+    goodPhrases.at(words, span.to) !== undefined ||
+    numbers.some((n) => n.from === span.to) ||
+    mentions.some((m) => m.from === span.to) ||
+    places.some((p) => p.from === span.to)
+  );
+};
+/** "2005", "twenty eighteen": as bare words these are years. */
+export const looksLikeYear = (span: NumberSpan): boolean => {
+  const [a, b] = span.items;
+  const year = span.readings[0]?.value ?? 0;
+  if (span.unit || !Number.isInteger(year) || year < 1975 || year > 2035) return false;
+  return span.items.length === 1
+    ? a?.written !== undefined && a.written.length === 4
+    : span.items.length <= 3 && b !== undefined && (a?.value === 20 || a?.value === 19);
+};
