@@ -3,6 +3,7 @@
 import type { Clause, Draft } from './clause.ts';
 import { neededThings } from './defect-words.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
+import { isPredicate, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 
