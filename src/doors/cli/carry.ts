@@ -7,13 +7,16 @@ import { createInterface } from 'node:readline';
 import { type Keeper, openKeeper } from '../../keep/open-keeper.ts';
 import { KeepProblem } from '../../keep/problem.ts';
 import { sayProblem } from '../words/say-problem.ts';
-import { BadInput, type Command } from './command.ts';
+import { BadInput, BadUsage, type Command } from './command.ts';
 import { type Io, progressLine } from './io.ts';
 import { readArgs } from './read-args.ts';
 import { workerUrl } from './worker-url.ts';
 
 const where =
   '  --data FOLDER   where the log is kept (WALKWRIGHT_DATA, or data)\n\nWith DATABASE_URL set, the log is in that PostgreSQL.';
+
+/** Damaged lines named one by one. */
+const mostTold = 100;
 
 async function withKeeper<T>(
   data: string | undefined,
@@ -46,7 +49,14 @@ export const exportCommand: Command = {
   async run(argv, io) {
     const args = readArgs(argv, { out: 'text', data: 'text' }, []);
     const out = args.text('out');
-    if (!out) throw new BadInput('', 'There is no --out.', 'Name the file to write: export --out log.jsonl');
+    if (!out) throw new BadUsage('--out is missing: name the file to write, such as log.jsonl.');
+    if (
+      await stat(out).then(
+        (s) => !s.isFile(),
+        () => false,
+      )
+    )
+      throw new BadInput(out, 'This is not a file that can be written.', 'Name a file, such as log.jsonl.');
     return withKeeper(args.text('data'), io, async (keeper) => {
       const stream = createWriteStream(`${out}.part`, { flags: 'w', mode: 0o600 });
       const failed = once(stream, 'error').then(([error]) => {
@@ -83,7 +93,11 @@ export const importCommand: Command = {
     const file = args.positionals[0]!;
     const found = await stat(file).catch(() => undefined);
     if (!found?.isFile())
-      throw new BadInput(file, 'There is no such file.', 'Give a file that export wrote.');
+      throw new BadInput(
+        file,
+        found ? 'This is not a file.' : 'There is no such file.',
+        'Give a file that export wrote.',
+      );
     const progress = progressLine(io);
     return withKeeper(args.text('data'), io, async (keeper) => {
       const lines = createInterface({ input: createReadStream(file), crlfDelay: Number.POSITIVE_INFINITY });
@@ -92,8 +106,16 @@ export const importCommand: Command = {
       io.out(`${done.kept} entries kept, ${done.already} were there already\n`);
       for (const id of done.refused)
         io.err(`${file}: ${id}: ${sayProblem('id-taken').says} ${sayProblem('id-taken').remedy}\n`);
-      for (const d of done.damaged)
+      if (done.kept + done.already + done.refused.length === 0 && done.damaged.length > 0)
+        throw new BadInput(
+          `${file}:${done.damaged[0]!.line}`,
+          'No line of this file is a line of a log; nothing was kept.',
+          'Give a file that export wrote.',
+        );
+      for (const d of done.damaged.slice(0, mostTold))
         io.err(`${file}:${d.line}: ${sayProblem(d.code).says} ${sayProblem(d.code).remedy} (${d.detail})\n`);
+      if (done.damaged.length > mostTold)
+        io.err(`${file}: ${done.damaged.length - mostTold} more lines are damaged.\n`);
       return done.refused.length + done.damaged.length > 0 ? 1 : 0;
     });
   },

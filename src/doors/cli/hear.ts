@@ -25,7 +25,13 @@ export const hearCommand: Command = {
     if (kind !== undefined && vehicle === undefined)
       throw new BadUsage(`--kind takes one of ${vehicleKinds.join(', ')}; "${kind}" is none.`);
     const file = args.positionals[0]!;
-    const text = await readText(file, file).catch((error: unknown) => {
+    const text = await readText(file, file, { links: true }).catch((error: unknown) => {
+      if (error instanceof FileRefusal && error.fault.code === 'not-a-file')
+        throw new BadInput(
+          file,
+          'This is a folder or a device, not a file.',
+          'Give the transcript itself, such as FOLDER/walk.vtt.',
+        );
       throw error instanceof FileRefusal ? badFile(error) : error;
     });
     const { cues, puzzles } = readTranscript(file, text);

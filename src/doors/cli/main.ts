@@ -72,9 +72,33 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
       io.err(`walkwright ${command.name}: ${plain(said.message)}\n  ${plain(said.remedy)}\n`);
       return 1;
     }
-    throw said;
+    const file = fileTrouble(said);
+    if (!file) throw said;
+    io.err(`walkwright ${command.name}: ${plain(file)}\n`);
+    return 1;
   }
 }
+
+/** What the system says of a file or a folder (no room, no right, not there), in words; undefined for anything else. */
+function fileTrouble(error: unknown): string | undefined {
+  if (!(error instanceof Error) || !('syscall' in error) || !('path' in error) || !('code' in error))
+    return undefined;
+  const [says, remedy] = troubles[String(error.code)] ?? [
+    `It cannot be read or written (${error.code}).`,
+    'Check the path, its rights and the disk.',
+  ];
+  return `${error.path}: ${says}\n  ${remedy}`;
+}
+
+const troubles: Readonly<Record<string, readonly [says: string, remedy: string]>> = {
+  ENOSPC: ['The disk is full.', 'Make room, then do it again. What was kept before is still there.'],
+  EACCES: ['This account may not read or write here.', 'Take another folder, or change its rights.'],
+  EPERM: ['This account may not read or write here.', 'Take another folder, or change its rights.'],
+  EROFS: ['The disk may not be written to.', 'Take a folder on another disk.'],
+  EEXIST: ['A file stands where a folder should be.', 'Take another name.'],
+  ENOTDIR: ['A file stands where a folder should be.', 'Take another name.'],
+  EISDIR: ['A folder stands where a file should be.', 'Take another name.'],
+};
 
 function processIo(): Io {
   const now = new Date();

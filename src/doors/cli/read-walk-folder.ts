@@ -11,6 +11,8 @@ import { type Io, progressLine } from './io.ts';
 /** The day that --on names, or today. */
 export function dayAsked(text: string | undefined, io: Io): Day {
   const read = readDay(text ?? io.today);
+  if (!read && text === undefined)
+    throw new BadUsage(`WALKWRIGHT_TODAY takes a calendar day, YYYY-MM-DD; "${io.today}" is none.`);
   if (!read) throw new BadUsage(`--on takes a calendar day, YYYY-MM-DD; "${text}" is none.`);
   return read;
 }
@@ -27,18 +29,23 @@ export function badFile(error: FileRefusal): BadInput {
 
 /** Reads a walk folder with progress on standard error. */
 export async function readWalkFolder(folder: string, io: Io): Promise<OpenWalk> {
+  const dealership = io.env.WALKWRIGHT_DEALERSHIP || 'home-lot';
+  if (!/^[a-z0-9][a-z0-9_.-]{0,79}$/.test(dealership))
+    throw new BadUsage(`WALKWRIGHT_DEALERSHIP must be a plain lower-case id; "${dealership}" is none.`);
   const progress = progressLine(io);
   try {
     const walk = await openWalk(folder, {
-      dealership: io.env.WALKWRIGHT_DEALERSHIP ?? 'home-lot',
+      dealership,
       progress: progress.show,
     });
-    if (walk.files.length === 0)
+    if (walk.files.length === 0) {
+      complain(walk, io);
       throw new BadInput(
         folder,
         'The folder holds no file of a walk.',
         'docs/guide/walk-folder.md says what may be in it.',
       );
+    }
     return walk;
   } catch (error) {
     if (error instanceof FileRefusal) throw badFile(error);
@@ -61,7 +68,7 @@ export async function packetOf(
 /** Files that could not be used, and rows that could not be read: on standard error, with file, line and remedy. */
 export function complain(walk: OpenWalk, io: Io): void {
   for (const line of walk.account) {
-    if (line.line === undefined && line.did !== 'refused') continue;
+    if (line.line === undefined && line.did !== 'refused' && line.did !== 'partly') continue;
     io.err(`${line.file}${line.line === undefined ? '' : `:${line.line}`}: ${line.says}\n`);
   }
 }

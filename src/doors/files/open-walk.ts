@@ -1,12 +1,12 @@
 // Why: a walk folder on disk, read whole: who, when and which unit come from its unit.json, or from the folder itself, said so.
 import { stat } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
+import { readTranscript } from '../../said/transcript/read-transcript.ts';
 import type { AccountLine } from '../wire/api.ts';
 import { sayFault, sayNoStart } from '../words/say-account.ts';
 import { type About, idFrom } from './make-entries.ts';
 import { readFolder, readText } from './read-folder.ts';
 import { readWalkFacts } from './read-unit.ts';
-import { isInstant } from './read-when.ts';
 import { type Understood, understand } from './understand.ts';
 import { FileRefusal, type WalkFile } from './walk-file.ts';
 
@@ -20,6 +20,7 @@ const epoch = '2020-01-01T00:00:00Z';
 
 const whoIs = (stock: string | undefined, folder: string): string =>
   stock ?? `folder ${basename(resolve(folder))}`;
+/** Links are not followed here either: `readText` refuses them, and the account names them. */
 const factsIn = async (folder: string) =>
   readWalkFacts(await readText(join(folder, 'unit.json'), 'unit.json').catch(() => '{}'));
 
@@ -38,8 +39,8 @@ export async function openWalk(
 ): Promise<OpenWalk> {
   const { dealership, progress = () => {}, signal } = options;
   const facts = await factsIn(folder);
-  const hasStart = facts.walked !== undefined && isInstant(facts.walked);
-  const at = hasStart ? facts.walked! : await whenTouched(folder);
+  const hasStart = facts.walked !== undefined;
+  const at = facts.walked ?? (await startByFiles(folder));
   const who = whoIs(facts.stock, folder);
   const seed = `${dealership} ${who} ${at}`;
   const unit = idFrom(epoch, dealership, who);
@@ -73,11 +74,29 @@ export async function openWalk(
   return { about, files: read.files, entries: understood.entries, account };
 }
 
-/** When the folder's files were last written: the only time there is when nobody wrote one down. */
-async function whenTouched(folder: string): Promise<string> {
-  for (const name of ['walk.vtt', 'walk.srt', 'walk.json', 'walk.txt', 'readings.csv', '.']) {
+const transcripts = ['walk.vtt', 'walk.srt', 'walk.json', 'walk.txt'];
+
+/**
+ * When the walk began, from the time a file was last written: the only time there is when nobody wrote one down. The words
+ * of a recording end then, so that nothing is said to have been seen later than the file that holds it.
+ */
+async function startByFiles(folder: string): Promise<string> {
+  for (const name of [...transcripts, 'readings.csv', '.']) {
     const found = await stat(join(folder, name)).catch(() => undefined);
-    if (found) return new Date(Math.floor(found.mtimeMs / 1000) * 1000).toISOString();
+    if (!found) continue;
+    const seconds = transcripts.includes(name) ? await secondsIn(folder, name) : 0;
+    return new Date(Math.max(0, Math.floor(found.mtimeMs / 1000 - seconds)) * 1000).toISOString();
   }
   throw new FileRefusal({ file: folder, line: 0, code: 'no-folder', raw: '' });
+}
+
+/** How far into the recording the last words of a transcript end; 0 when it cannot be read. */
+async function secondsIn(folder: string, name: string): Promise<number> {
+  try {
+    const { cues } = readTranscript(name, await readText(join(folder, name), name));
+    return Math.ceil(cues.reduce((last, cue) => Math.max(last, cue.end), 0));
+  } catch (error) {
+    if (error instanceof FileRefusal) return 0;
+    throw error;
+  }
 }

@@ -68,8 +68,8 @@ function readRow({ cells }: Row): Comparable | { code: string; detail: string } 
   if (!on) return { code: 'cell-wrong', detail: `on|${cells.on ?? ''}|a day YYYY-MM-DD` };
   const vehicle = vehicleKinds.find((k) => k === cells.kind);
   if (!vehicle) return { code: 'cell-wrong', detail: `kind|${cells.kind ?? ''}|${vehicleKinds.join(', ')}` };
-  if (!/^\d{4}$/.test(cells.year ?? ''))
-    return { code: 'cell-wrong', detail: `year|${cells.year ?? ''}|four digits` };
+  if (!/^(19|20)\d\d$/.test(cells.year ?? ''))
+    return { code: 'cell-wrong', detail: `year|${cells.year ?? ''}|a year such as 2016` };
   const found: Record<string, number> = {};
   for (const [column, field] of Object.entries(numbers)) {
     const cell = cells[column];

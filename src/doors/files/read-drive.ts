@@ -5,7 +5,7 @@ import { convert } from '../../units/quantity.ts';
 import { sayDrive } from '../words/say-account.ts';
 import type { Draft } from './make-entries.ts';
 import { type Fix, measureDrive } from './measure-drive.ts';
-import { isInstant } from './read-when.ts';
+import { readInstant } from './read-when.ts';
 import type { Reader, Reading } from './reading.ts';
 import { type FileFault, FileRefusal } from './walk-file.ts';
 
@@ -16,6 +16,10 @@ const inside = (raw: unknown, key: string): unknown =>
   typeof raw === 'object' && raw !== null && Object.hasOwn(raw, key)
     ? (raw as Record<string, unknown>)[key]
     : undefined;
+
+/** A plain decimal number: an empty place is not at zero degrees, and "0x10" is nowhere. */
+const numberIn = (raw: unknown): number =>
+  typeof raw === 'string' && /^[+-]?\d+(\.\d*)?$/.test(raw.trim()) ? Number(raw) : Number.NaN;
 
 /** GPX 1.0 or 1.1, tracks only. A document type is refused: nothing in a drive log needs one, and entities can be a bomb. */
 export function readDrive({ file, text, about }: Reader): Reading {
@@ -30,7 +34,7 @@ export function readDrive({ file, text, about }: Reader): Reading {
       line,
       code: 'xml-broken',
       raw: (text.split('\n')[line - 1] ?? '').slice(0, 400),
-      detail: checked.err.msg,
+      detail: checked.err.msg.slice(0, 160).replaceAll('|', '/'),
     });
   }
   const { fixes, bad, firstBad } = readFixes(checked === true ? text : soundPart(text));
@@ -147,13 +151,11 @@ function readFixes(text: string): { fixes: readonly Fix[]; bad: number; firstBad
     for (const part of asList(inside(track, 'trkseg'))) {
       segment++;
       for (const point of asList(inside(part, 'trkpt'))) {
-        const lat = Number(inside(point, 'lat') ?? Number.NaN);
-        const lon = Number(inside(point, 'lon') ?? Number.NaN);
-        const time = String(inside(point, 'time') ?? '').trim();
-        const speed = Number(
-          inside(point, 'speed') ?? inside(inside(point, 'extensions'), 'speed') ?? Number.NaN,
-        );
-        const seconds = isInstant(time) ? Date.parse(time) / 1000 : Number.NaN;
+        const lat = numberIn(inside(point, 'lat'));
+        const lon = numberIn(inside(point, 'lon'));
+        const time = readInstant(String(inside(point, 'time') ?? '').trim()) ?? '';
+        const speed = numberIn(inside(point, 'speed') ?? inside(inside(point, 'extensions'), 'speed'));
+        const seconds = time === '' ? Number.NaN : Date.parse(time) / 1000;
         const isGood =
           Math.abs(lat) <= 90 &&
           Math.abs(lon) <= 180 &&

@@ -1,7 +1,7 @@
 // Why: a walk folder on disk as walk files; nothing outside the folder is ever opened, whatever the folder holds.
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { lstat, open, readdir, realpath } from 'node:fs/promises';
+import { lstat, open, readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { decodeText } from './decode-text.ts';
 import { idFrom } from './make-entries.ts';
@@ -43,14 +43,22 @@ async function listFolder(
   return { found: found.sort((a, b) => (a.name < b.name ? -1 : 1)), refused };
 
   async function walk(below: string, depth: number): Promise<void> {
-    for (const name of (await readdir(join(folder, below))).sort()) {
+    const names = await readdir(join(folder, below)).catch((error: NodeJS.ErrnoException) => {
+      refuse(below || folder, 'unreadable', error.code ?? '');
+      return [];
+    });
+    for (const name of names.sort()) {
       if (name.startsWith('.')) continue;
       const relative = below ? `${below}/${name}` : name;
       const path = join(folder, below, name);
-      const stat = await lstat(path);
-      if (stat.isSymbolicLink()) refuse(relative, 'outside-folder');
-      else if (stat.isDirectory() && depth < deepest) await walk(relative, depth + 1);
-      else if (!stat.isFile()) refuse(relative, 'not-a-file');
+      // A name that is not UTF-8, or a file taken away meanwhile: not to be had under this name.
+      const there = await lstat(path).catch((error: NodeJS.ErrnoException) => {
+        refuse(relative, 'unreadable', error.code ?? '');
+      });
+      if (!there) continue;
+      if (there.isSymbolicLink()) refuse(relative, 'outside-folder');
+      else if (there.isDirectory() && depth < deepest) await walk(relative, depth + 1);
+      else if (!there.isFile()) refuse(relative, 'not-a-file');
       else if (found.length >= mostFiles)
         throw new FileRefusal({
           file: relative,
@@ -59,7 +67,7 @@ async function listFolder(
           raw: '',
           detail: String(mostFiles),
         });
-      else found.push({ name: relative, path, size: stat.size });
+      else found.push({ name: relative, path, size: there.size });
     }
   }
 }
@@ -131,8 +139,24 @@ export async function readFolder(
   return { files, refused: faults };
 }
 
-/** A text file, whole. Throws FileRefusal: too-big (before anything is read), not-text, unreadable. */
-export async function readText(path: string, name: string): Promise<string> {
+/**
+ * A text file, whole. Links are followed only when `links` says so: a path that a person typed may be one.
+ * Throws FileRefusal: not-a-file (a folder, a pipe, a device), outside-folder, too-big (before anything is read), not-text,
+ * unreadable.
+ */
+export async function readText(
+  path: string,
+  name: string,
+  { links = false }: { readonly links?: boolean } = {},
+): Promise<string> {
+  const found = await (links ? stat : lstat)(path).catch(() => undefined);
+  if (found && !found.isFile())
+    throw new FileRefusal({
+      file: name,
+      line: 0,
+      code: found.isSymbolicLink() ? 'outside-folder' : 'not-a-file',
+      raw: '',
+    });
   const handle = await open(path, 'r').catch((error: NodeJS.ErrnoException) => {
     throw new FileRefusal({
       file: name,

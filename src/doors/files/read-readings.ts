@@ -9,6 +9,8 @@ import type { FileFault } from './walk-file.ts';
 
 /** A number typed from a gauge is believed, but for slips of the pen (house default, no source). */
 const sureOfTyped = 0.95;
+/** A table of something else altogether has a misspelt part in every row. */
+const mostSuggested = 100;
 
 /** Columns: at, part, place, aspect, value, unit, plus_or_minus, by, note. Only part, aspect and value must be there. */
 export function readReadings({ file, text, about }: Reader): Reading {
@@ -38,7 +40,7 @@ export function readReadings({ file, text, about }: Reader): Reading {
     if (at === undefined) return { code: 'at-unreadable', detail: cells.at ?? '' };
     if (!cells.part) return { code: 'part-missing', detail: '' };
     if (!cells.aspect) return { code: 'aspect-missing', detail: '' };
-    const subject = readSubject(cells.part, cells.aspect, cells.place);
+    const subject = readSubject(cells.part, cells.aspect, cells.place, faults.length < mostSuggested);
     if ('code' in subject) return subject;
     const value = readValue(subject.aspect, {
       ...(cells.value === undefined ? {} : { value: cells.value }),

@@ -7,6 +7,16 @@ import type { FileFault } from './walk-file.ts';
 const isMoney = (raw: unknown): raw is number =>
   typeof raw === 'number' && Number.isFinite(raw) && raw >= 0 && raw < 1e6;
 
+const shopKeys = [
+  'labor',
+  'hours_per_day',
+  'supplies_percent',
+  'hold_per_day',
+  'note',
+  'invented',
+  'dealership',
+];
+
 /** {"labor": {"default": 165, "tires": 120}, "hours_per_day": 6, "supplies_percent": 5, "hold_per_day": 42}; dollars. */
 export function readShop({ file, text }: Reader): Reading {
   const raw = readJsonObject(text, file.name);
@@ -20,6 +30,8 @@ export function readShop({ file, text }: Reader): Reading {
       detail: `${key}|${should}`,
     });
   };
+  for (const key of Object.keys(raw))
+    if (!shopKeys.includes(key)) wrong(key, `one of ${shopKeys.slice(0, 4).join(', ')}`);
   const labor: Record<string, number> = {};
   for (const [skill, rate] of isFields(raw.labor) ? Object.entries(raw.labor) : []) {
     if (/^[a-z0-9][a-z0-9_.-]*$/.test(skill) && skill.length <= 80 && isMoney(rate))

@@ -7,6 +7,7 @@ import { sayPaper } from '../words/say-account.ts';
 import type { Draft } from './make-entries.ts';
 import { type Fields, isFields, lineOfKey, readJsonObject } from './read-json.ts';
 import { readSubject, readValue, senseOf, surenessOf } from './read-value.ts';
+import { readInstant } from './read-when.ts';
 import type { Reader, Reading } from './reading.ts';
 import type { FileFault } from './walk-file.ts';
 
@@ -50,7 +51,16 @@ const fields: Readonly<Record<string, readonly [keyof UnitFields, (raw: unknown)
   invented: ['invented', yesNo, 'true or false'],
 };
 /** Read elsewhere: who walked, when, and what they call it. */
-const walkKeys = ['walked', 'by', 'device', 'title', 'on_paper', 'note', 'dealership'];
+const walkKeys = ['on_paper', 'note', 'dealership'];
+const walkFields: Readonly<Record<string, readonly [(raw: unknown) => string | undefined, string]>> = {
+  walked: [
+    (raw) => (typeof raw === 'string' ? readInstant(raw) : undefined),
+    'when the walk began, as in 2026-05-04T10:15:00-05:00',
+  ],
+  by: [text(400), 'a text'],
+  device: [text(400), 'a text'],
+  title: [text(400), 'a text'],
+};
 
 export function readUnit({ file, text: whole, about }: Reader): Reading {
   const raw = readJsonObject(whole, file.name);
@@ -68,7 +78,10 @@ export function readUnit({ file, text: whole, about }: Reader): Reading {
   for (const [key, value] of Object.entries(raw)) {
     const field = Object.hasOwn(fields, key) ? fields[key] : undefined;
     if (!field) {
-      if (!walkKeys.includes(key))
+      const should = Object.hasOwn(walkFields, key) ? walkFields[key]! : undefined;
+      if (should) {
+        if (should[0](value) === undefined) wrong(key, 'unit-field', `${key}|${should[1]}`, value);
+      } else if (!walkKeys.includes(key))
         wrong(key, 'unit-key', Object.keys(fields).concat('on_paper').join(', '), value);
       continue;
     }
@@ -135,7 +148,7 @@ function asWord(value: unknown): string | undefined {
 }
 
 /** What unit.json says of the walk itself, for whoever has to know it before anything is read. Empty when it cannot be read. */
-export function readWalkFacts(text: string): {
+export function readWalkFacts(whole: string): {
   readonly walked?: string;
   readonly by?: string;
   readonly device?: string;
@@ -143,9 +156,11 @@ export function readWalkFacts(text: string): {
   readonly stock?: string;
 } {
   try {
-    const raw = readJsonObject(text, 'unit.json');
-    const line = (key: string) =>
-      typeof raw[key] === 'string' && raw[key] !== '' ? { [key]: (raw[key] as string).slice(0, 400) } : {};
+    const raw = readJsonObject(whole, 'unit.json');
+    const line = (key: string) => {
+      const said = key === 'stock' ? text(80)(raw[key]) : walkFields[key]?.[0](raw[key]);
+      return said === undefined ? {} : { [key]: said };
+    };
     return { ...line('walked'), ...line('by'), ...line('device'), ...line('title'), ...line('stock') };
   } catch {
     return {};

@@ -27,11 +27,14 @@ export interface Cells {
 
 const number = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 
-/** Which part, place and aspect are meant. Names of one corner ("tire_lf") are read as the part with its place. */
+const partIds = parts.map((p) => p.id);
+
+/** Which part, place and aspect are meant. `suggests`: whether a misspelt part is told with the nearest one, which takes its time. Names of one corner ("tire_lf") are read as the part with its place. */
 export function readSubject(
   partText: string,
   aspectText: string,
   placeText: string | undefined,
+  suggests = true,
 ): Subject | Wrong {
   const name = partText.toLowerCase();
   const other = otherNames[name];
@@ -39,10 +42,7 @@ export function readSubject(
   if (!partOf(part))
     return {
       code: 'part-unknown',
-      detail: `${partText}|${nearest(
-        name,
-        parts.map((p) => p.id),
-      )}`,
+      detail: `${partText}|${suggests ? nearest(name, partIds) : ''}`,
     };
   const place = other?.place ?? (placeText ? placeText.toLowerCase().replace(/[\s_]+/g, '-') : undefined);
   if (place !== undefined && !isPlace(place))
@@ -68,8 +68,10 @@ export function readValue(aspect: Aspect, cells: Cells): Value | Wrong {
   if (isWords && !cells.unit) return { is: 'text', text: said.slice(0, 2000) };
   const range = /^(\S+)\.\.(\S+)$/.exec(said);
   const first = range?.[1] ?? said;
-  if (number.test(first) && (!range || number.test(range[2]!)))
-    return readNumber(aspect, Number(first), range ? Number(range[2]) : undefined, cells);
+  if (number.test(first) && (!range || number.test(range[2]!))) {
+    const ends = range ? [Number(first), Number(range[2])].sort((a, b) => a - b) : [Number(first)];
+    return readNumber(aspect, ends[0]!, ends[1], cells);
+  }
   const counted = /^(\d{1,9}) ?(?:\/|of) ?(\d{1,9})$/.exec(said);
   if (counted && aspect.kind === 'count')
     return { is: 'count', count: Number(counted[1]), of: Number(counted[2]) };

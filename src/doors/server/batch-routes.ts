@@ -3,7 +3,6 @@ import { createRoute, z } from '@hono/zod-openapi';
 import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import { idFrom } from '../files/make-entries.ts';
 import { readWalkFacts } from '../files/read-unit.ts';
-import { isInstant } from '../files/read-when.ts';
 import { understand } from '../files/understand.ts';
 import type { WalkFile } from '../files/walk-file.ts';
 import { fileName, makeBatches } from './batches.ts';
@@ -72,9 +71,9 @@ export function batchRoutes(app: Router, house: House): void {
       const asked = body.data;
       return c.json(
         house.jobs.start(`${unit}/${id}`, async (progress, signal) => {
-          const paper = files.find((f) => f.name.toLowerCase().endsWith('unit.json'));
+          const paper = files.find((f) => /(^|\/)unit\.json$/i.test(f.name));
           const facts = paper ? readWalkFacts(await paper.text().catch(() => '{}')) : {};
-          const at = facts.walked !== undefined && isInstant(facts.walked) ? facts.walked : batch.at;
+          const at = facts.walked ?? batch.at;
           const walk = isId(asked.walk) ? asked.walk : isId(id) ? id : idFrom(at, unit, id, 'walk');
           const about = {
             dealership: house.dealership,

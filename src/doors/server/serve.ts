@@ -84,7 +84,8 @@ export async function serve(options: ServeOptions): Promise<number> {
     });
   } catch (error) {
     server.close();
-    if (error instanceof KeepProblem) return refuse(error.code, folder);
+    if (error instanceof KeepProblem)
+      return refuse(error.code, error.data.pid ? `${folder} (process ${error.data.pid})` : folder);
     throw error;
   }
   for (const d of keeper.damage)
