@@ -309,6 +309,14 @@ export const cabParts: readonly Part[] = [
     heardAs: ['park break', 'yellow nob'],
     aspects: [
       { id: 'holds', name: 'holds', kind: 'yes-no', good: 'yes' },
+      {
+        id: 'pops_at',
+        name: 'pops out at',
+        kind: 'quantity',
+        unit: '[psi]',
+        say: ['pops at', 'pops out', 'popped'],
+        within: [10, 60],
+      },
       { id: 'knob', name: 'knob', kind: 'condition' },
     ],
     kinds: ['class-a-diesel', 'class-a-gas', 'class-b', 'class-c'],

@@ -465,7 +465,13 @@ export const livingParts: readonly Part[] = [
     say: ['smoke detector', 'smoke alarms', 'smoke detectors', 'smoke alarm', 'detector', 'alarm', 'smoke'],
     heardAs: ['smoke defector'],
     aspects: [
-      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated', 'expires', 'replace by', 'replace'] },
+      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated'] },
+      {
+        id: 'replace_by',
+        name: 'replace by',
+        kind: 'year',
+        say: ['replace by', 'expires', 'good until', 'good till', 'good through', 'good to'],
+      },
       { id: 'operates', name: 'operates', kind: 'yes-no', good: 'yes' },
     ],
     kinds: ['class-a-diesel', 'class-a-gas', 'class-b', 'class-c', 'fifth-wheel', 'travel-trailer'],
@@ -488,7 +494,13 @@ export const livingParts: readonly Part[] = [
     ],
     heardAs: ['seal detector', 'car bond monoxide'],
     aspects: [
-      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated', 'expires', 'replace by', 'replace'] },
+      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated'] },
+      {
+        id: 'replace_by',
+        name: 'replace by',
+        kind: 'year',
+        say: ['replace by', 'expires', 'good until', 'good till', 'good through', 'good to'],
+      },
       { id: 'operates', name: 'operates', kind: 'yes-no', good: 'yes' },
       { id: 'rv_listed', name: 'rv listed', kind: 'yes-no' },
     ],
@@ -516,7 +528,13 @@ export const livingParts: readonly Part[] = [
     ],
     heardAs: ['pro pain detector'],
     aspects: [
-      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated', 'expires', 'replace by', 'replace'] },
+      { id: 'date', name: 'date', kind: 'date', say: ['date', 'dated'] },
+      {
+        id: 'replace_by',
+        name: 'replace by',
+        kind: 'year',
+        say: ['replace by', 'expires', 'good until', 'good till', 'good through', 'good to'],
+      },
       { id: 'operates', name: 'operates', kind: 'yes-no', good: 'yes' },
     ],
     kinds: ['class-a-diesel', 'class-a-gas', 'class-b', 'class-c', 'fifth-wheel', 'travel-trailer'],

@@ -400,6 +400,10 @@ export const systemsRoadParts: readonly Part[] = [
     name: 'Scale weights',
     station: 'systems-road',
     say: [
+      'weighed',
+      'weighed it',
+      'weigh it',
+      'the scales',
       'weigh ticket',
       'truck scale',
       'axle weights',

@@ -65,6 +65,38 @@ function dateText(span: NumberSpan): string | undefined {
   return text && /^\d{4}$/.test(text) ? text : undefined;
 }
 
+const until = /^(?:by|until|till|through|thru|expires|expired|expire|expiration|to|'til|expiry)$/;
+/** The year after "replace by", "good till", "expires in": twenty-seven is 2027. */
+function limitYear(talk: Talk, span: NumberSpan): string | undefined {
+  const { words, sentenceOf } = talk.marks;
+  const before = words
+    .slice(Math.max(0, span.from - 5), span.from)
+    .filter((_, k) => sentenceOf[Math.max(0, span.from - 5) + k] === sentenceOf[span.from])
+    .map((w) => w.norm);
+  if (
+    !before.some((w) => until.test(w)) ||
+    !before.some((w) => /^(?:replace|good|best|exp\w*|use|valid)$/.test(w))
+  )
+    return undefined;
+  const year = span.readings.find(
+    (r) => Number.isInteger(r.value) && r.value >= 1990 && r.value <= 2060,
+  )?.value;
+  const short = span.readings[0]?.value ?? 0;
+  return year
+    ? String(year)
+    : span.items.length === 1 && short >= 10 && short <= 45
+      ? String(2000 + short)
+      : undefined;
+}
+const limitedParts = /_alarm$|^extinguisher$/;
+/** The alarm or extinguisher that was named last before the number. */
+function nearestAlarm(talk: Talk, parts: readonly string[], span: NumberSpan): string | undefined {
+  const named = talk.marks.mentions.filter((m) => m.to <= span.from && span.from - m.to < 40).at(-1);
+  return (
+    named?.parts.find((p) => limitedParts.test(p)) ?? parts.slice(0, 4).find((p) => limitedParts.test(p))
+  );
+}
+
 /** The last reading of the talk: a bare number after it may be another of the same kind. */
 interface Before {
   readonly part: string;
@@ -158,11 +190,18 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       if (week) done.fill(1, week.from, week.to);
       if (readings.length > 0) continue;
     }
-    const isDated =
-      before.some((w) => dated.test(w)) || (before.includes('replace') && before.includes('by'));
+    const limit = span.unit ? undefined : limitYear(talk, span);
+    const limited = limit ? nearestAlarm(talk, parts, span) : undefined;
+    if (limit && limited) {
+      put(limited, 'replace_by', { is: 'text', text: limit }, 'identity', 0.85);
+      continue;
+    }
+    const isDated = before.some((w) => dated.test(w));
     const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
     const text = (isDated || since) && !span.unit ? dateText(span) : undefined;
-    const datedPart = text ? (parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0]) : undefined;
+    const datedPart = text
+      ? (nearestAlarm(talk, parts, span) ?? parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0])
+      : undefined;
     if (text && datedPart) {
       put(datedPart, 'date', { is: 'text', text }, 'identity', 0.8);
       continue;

@@ -7,7 +7,7 @@ import { type Unit, unitFact } from '../../units/unit.ts';
 import type { Clause } from './clause.ts';
 import { isImplied } from './implied.ts';
 import { kinOf } from './kin.ts';
-import { endsPhrase, looksLikeYear } from './number-end.ts';
+import { endsPhrase, inOutOwner, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -104,6 +104,13 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   );
   for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    // "seventy-five in and sixty-four out": these two belong to the number right before them
+    const text = talk.marks.words[hit.from]?.norm;
+    if (hit.to - hit.from === 1 && (text === 'in' || text === 'out')) {
+      const owner = inOutOwner(talk, hit.from);
+      if (owner === span) best = Math.max(best, 5.5);
+      if (owner) continue;
+    }
     const gap =
       hit.to <= span.from ? span.from - hit.to : hit.from >= span.bare ? hit.from - span.bare + 0.5 : 0;
     const other = clause.numbers.some(

@@ -38,6 +38,17 @@ function isHarmless(talk: Talk, clause: Clause, i: number, length: number): bool
   return false;
 }
 
+const levelled =
+  /oil|coolant|fluid|tank|batter|tire|fuel|lp_|^def|washer|transmission|steering|pressure|jack|hydraul|monitor|sensor|charge|air_|spare|cylinder|level|generator|engine|refriger|radiator|surge/;
+/** "Low" is a level only where there is something to be low; "rock chips down low" is a place. */
+const mayBe = (part: string, aspect: string): boolean => aspect !== 'level' || levelled.test(part);
+
+/** An alarm that makes a noise when its button is pressed does what it should. */
+const isTried = (talk: Talk, clause: Clause): boolean =>
+  talk.marks.words
+    .slice(clause.from, clause.to)
+    .some((w) => /^(?:button|test|tested|press|pressed|push|pushed)$/.test(w.norm));
+
 /** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const out: Draft[] = [];
@@ -94,8 +105,19 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
     const part = talk.partFor(i, end, clause);
-    if (!part || (word.near && !close)) continue;
-    if (!denied) {
+    if (!part || (word.near && !close) || (norm(i) === 'low' && !mayBe(part, word.aspect))) continue;
+    if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && isTried(talk, clause)) {
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          { part, aspect: 'operates', state: 'works', sense: 'operates', polarity: 'good', weight: 0.8 },
+          i,
+          hit.length,
+        ),
+      );
+    } else if (!denied) {
       out.push(
         draftOf(
           talk,

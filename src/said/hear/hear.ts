@@ -4,10 +4,12 @@ import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import type { Cue } from '../entry.ts';
 import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { correctDrafts } from './correct.ts';
+import { hearAirBrakes } from './hear-air-brakes.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearPraise, hearPresence } from './hear-praise.ts';
+import { hearRoad } from './hear-road.ts';
 import { hearStates } from './hear-states.ts';
 import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
 import { hearWorks } from './hear-works.ts';
@@ -124,6 +126,7 @@ function dropPresence(drafts: Draft[]): void {
 
 /** Everything heard in one clause. */
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
+  const tested = [...hearAirBrakes(talk, clause, taken), ...hearRoad(talk, clause, taken)];
   const praise = hearPraise(talk, clause);
   const unknown = hearUnknown(talk, clause, taken);
   const cause = unknown.length > 0 ? [] : hearCause(talk, clause, last, taken);
@@ -138,7 +141,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
         ...hearGood(talk, clause, taken),
       ];
   const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
-  const found = [...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
+  const found = [...tested, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
   return [...found, ...present, ...praise];
 }

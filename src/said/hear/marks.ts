@@ -94,7 +94,12 @@ export function markWords(stream: readonly Word[]): Marks {
       clause++;
     } else if (before && before.stop > 0 && !(inNumber[i] !== 0 && inNumber[i] === inNumber[i - 1])) clause++;
     else if (i > 0 && breakers.has(w.norm)) clause++;
-    else if (i > 0 && w.norm === 'and' && (starters.has(words[i + 1]?.norm ?? '') || strongAt.has(i + 1)))
+    else if (
+      i > 0 &&
+      !(inNumber[i] !== 0 && inNumber[i] === inNumber[i - 1]) &&
+      w.norm === 'and' &&
+      (starters.has(words[i + 1]?.norm ?? '') || strongAt.has(i + 1))
+    )
       clause++;
     clauseOf.push(clause);
     sentenceOf.push(sentence);

@@ -30,3 +30,13 @@ export const looksLikeYear = (span: NumberSpan): boolean => {
     ? a?.written !== undefined && a.written.length === 4
     : span.items.length <= 3 && b !== undefined && (a?.value === 20 || a?.value === 19);
 };
+
+const isInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
+/** The number that an "in" or "out" belongs to: "seventy-five in and sixty-four out", but "out thirty-nine in forty-four". */
+export function inOutOwner(talk: Talk, at: number): NumberSpan | undefined {
+  const { words, numbers } = talk.marks;
+  const before = numbers.find((n) => n.to === at && words[at - 1]?.stop === 0);
+  if (!before || isInOut(words[before.from - 1]?.norm)) return undefined;
+  const next = words[at + 1]?.norm ?? '';
+  return (words[at]?.stop ?? 2) > 0 || next === '' || next === 'and' ? before : undefined;
+}

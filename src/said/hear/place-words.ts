@@ -19,6 +19,8 @@ export interface PlaceParts {
   readonly end?: 'front' | 'rear' | 'middle';
   readonly depth?: 'inner' | 'outer';
   readonly spot?: string;
+  /** "Rears", "fronts": those of both sides. */
+  readonly many?: true;
 }
 
 /** Place words found in the stream. */
@@ -149,6 +151,10 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
     ...(end ? { end } : {}),
     ...(depth ? { depth } : {}),
     ...(spot ? { spot } : {}),
+    ...(to - i === 1 &&
+    /^(?:rears|fronts|backs|steers|drives|duals|outers|inners)$/.test(words[i]?.norm ?? '')
+      ? { many: true as const }
+      : {}),
   };
 }
 

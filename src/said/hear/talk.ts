@@ -51,8 +51,8 @@ const isPartSided = (part: string): boolean => sided.has(part);
 
 /** Place words added to what is known of the place already: "inner" stays on its side, a new side starts anew. */
 function merge(part: string, before: PlaceParts | undefined, hit: PlaceHit): PlaceParts {
-  const { from: _from, to: _to, ...place } = hit;
-  if (!before) return place;
+  const { from: _from, to: _to, many: _many, ...place } = hit;
+  if (!before || hit.many) return place;
   if (!cornered.has(part))
     return before.side && place.side && before.side !== place.side ? place : { ...before, ...place };
   if (place.depth && !place.side) return { ...before, ...place };
