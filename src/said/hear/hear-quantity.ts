@@ -10,6 +10,7 @@ import { kinOf } from './kin.ts';
 import { endsPhrase, inOutOwner, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
+import { byUnit, general, strongNames } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
 
 /** A pairing of a number with what it is a reading of. */
@@ -23,42 +24,8 @@ export interface Pairing {
   readonly score: number;
 }
 
-/** Where a unit alone says what is meant. */
-const byUnit: Partial<Record<Unit, readonly (readonly [part: string, aspect: string])[]>> = {
-  '[HP]': [['engine', 'power']],
-  '[mi_i]': [['odometer', 'reading']],
-  km: [['odometer', 'reading']],
-  L: [['engine', 'displacement']],
-  '[lbf_av].[ft_i]': [['engine', 'torque']],
-  '[mi_i]/[gal_us]': [['coach', 'economy']],
-  '{rev}/min': [['dash_gauges', 'engine_speed']],
-  '[mi_i]/h': [['road_test_drive', 'speed']],
-  'km/h': [['road_test_drive', 'speed']],
-  "[in_i'H2O]": [['lp_system', 'drop_test']],
-  Hz: [['generator', 'hertz_loaded']],
-};
-
-const general: Partial<Record<string, string>> = {
-  length: 'measured_length',
-  mass: 'measured_weight',
-  force: 'measured_weight',
-  pressure: 'measured_pressure',
-  temperature: 'measured_temperature',
-  voltage: 'measured_voltage',
-  current: 'measured_current',
-  charge: 'measured_charge',
-  power: 'measured_power',
-  frequency: 'measured_frequency',
-  speed: 'measured_speed',
-  ratio: 'measured_share',
-  flow: 'measured_flow',
-  sound: 'measured_sound',
-  rotation: 'measured_rotation',
-  time: 'test_time',
-  volume: 'measured_volume',
-  energy: 'measured_energy',
-};
-
+/** Miles and inches are both lengths, but never of the same thing. */
+const isRoad = (u: Unit): boolean => u === '[mi_i]' || u === 'km';
 const isNumeric = (a: Aspect): boolean => a.kind === 'quantity' || a.kind === 'count';
 
 /** Readings in the unit of an aspect that its range believes, the likeliest first. */
@@ -76,6 +43,11 @@ function fits(
       else options.push({ value: r.value * 1000, unit: a.unit });
     } else if (said) {
       const water = a.unit === "[in_i'H2O]" && said.units[0] === '[in_i]';
+      if (
+        isRoad(a.unit) !== isRoad(said.units[0] as Unit) &&
+        (isRoad(a.unit) || isRoad(said.units[0] as Unit))
+      )
+        continue;
       const unit = water ? a.unit : said.units.find((u) => isSameDimension(u, a.unit as Unit));
       if (unit) options.push({ value: r.value * said.times, unit });
     } else {
@@ -163,6 +135,7 @@ export function pair(
     )
       return;
     if (!said && !a.within && words < 1.5) return;
+    if (part === 'coach' && words === 0 && !own.has(part) && a.id !== 'length' && !isGeneral) return;
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
     const score =
@@ -226,41 +199,3 @@ export function pair(
   }
   return best && best.score >= 1.7 ? best : undefined;
 }
-
-/** Aspect names that need no part beside them. */
-const strongNames: ReadonlySet<string> = new Set([
-  'gross',
-  'length',
-  'overall length',
-  'gvwr',
-  'gross weight',
-  'gcwr',
-  'mileage',
-  'odometer',
-  'wheelbase',
-  'wheel base',
-  'cargo capacity',
-  'occc',
-  'ccc',
-  'payload',
-  'carrying capacity',
-  'tongue weight',
-  'pin weight',
-  'hitch weight',
-  'drop test',
-  'specific gravity',
-  'freeze point',
-  'lug torque',
-  'engine hours',
-  'generator hours',
-  'gen hours',
-  'sleeps',
-  'rpm',
-  'horsepower',
-  'displacement',
-  'front axle',
-  'rear axle',
-  'oil pressure',
-  'water temp',
-  'coolant temp',
-]);

@@ -36,7 +36,8 @@ const isInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
 export function inOutOwner(talk: Talk, at: number): NumberSpan | undefined {
   const { words, numbers } = talk.marks;
   const before = numbers.find((n) => n.to === at && words[at - 1]?.stop === 0);
-  if (!before || isInOut(words[before.from - 1]?.norm)) return undefined;
+  const lead = before && words[before.from - 1];
+  if (!before || (lead?.stop === 0 && isInOut(lead.norm))) return undefined;
   const next = words[at + 1]?.norm ?? '';
   return (words[at]?.stop ?? 2) > 0 || next === '' || next === 'and' ? before : undefined;
 }

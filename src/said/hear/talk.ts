@@ -1,5 +1,6 @@
 // Why: "it", "this one" and a bare number mean whatever the talk is about; this keeps what that is, clause by clause.
 import type { Clause } from './clause.ts';
+import { headingOf, stationPart } from './heading.ts';
 import type { AspectHit, Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
@@ -77,6 +78,7 @@ export class Talk {
   /** Aspects named in the clause before, where it gave no number: "the gross weight, the sticker says ...". */
   lead: readonly AspectHit[] = [];
   private previous: Clause | undefined;
+  private station = '';
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
   private readonly lastNamed = new Map<string, number>();
@@ -95,6 +97,8 @@ export class Talk {
       this.sentence = clause.sentence;
       this.sentenceMentions = [];
     }
+    const station = headingOf(this.marks, clause);
+    if (station !== undefined && station !== this.station) this.leave(station);
     const elsewhere = this.scopes.elsewhere[clause.from] === 1;
     for (const m of clause.mentions) {
       if (m.aside || elsewhere) continue;
@@ -112,6 +116,16 @@ export class Talk {
     }
     this.before = new Map(this.placed);
     this.notePlaces(clause);
+  }
+
+  /** A new station: nothing that was talked about at the old one is meant by "it" any more. */
+  private leave(station: string): void {
+    this.station = station;
+    this.recent = [];
+    this.section = [];
+    this.fault = undefined;
+    this.placed.clear();
+    this.sentenceMentions = [];
   }
 
   private notePlaces(clause: Clause): void {
@@ -198,6 +212,8 @@ export class Talk {
     this.addLately(from, add);
     for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
     add(this.section);
+    const here = stationPart[this.station];
+    if (here) add([here]);
     add(['coach']);
     return out;
   }

@@ -1,0 +1,64 @@
+// Why: dates are spoken as bare numbers: the year a thing was made, and the year by which it is to be replaced.
+import { digitString } from './number-reading.ts';
+import type { NumberSpan } from './number-span.ts';
+import type { Talk } from './talk.ts';
+
+/** A year or month and year as said beside "date": "oh eight twenty-two" -> 08/22, "twenty-twenty" -> 2020. */
+export function dateText(span: NumberSpan): string | undefined {
+  const [a, b, c] = span.items;
+  const joined = span.readings.find((r) => r.value >= 1960 && r.value <= 2045);
+  if (joined && Number.isInteger(joined.value)) return String(joined.value);
+  if (
+    span.items.length === 3 &&
+    a?.kind === 'oh' &&
+    b?.kind === 'digit' &&
+    c &&
+    c.value >= 5 &&
+    c.value <= 45
+  )
+    return `0${b.value}/${String(c.value).padStart(2, '0')}`;
+  if (
+    span.items.length === 2 &&
+    a &&
+    b &&
+    a.value <= 12 &&
+    a.value > 0 &&
+    b.kind === 'small' &&
+    b.value <= 45
+  )
+    return `${String(a.value).padStart(2, '0')}/${String(b.value).padStart(2, '0')}`;
+  const text = digitString(span.items);
+  return text && /^\d{4}$/.test(text) ? text : undefined;
+}
+
+const until = /^(?:by|until|till|through|thru|expires|expired|expire|expiration|to|'til|expiry)$/;
+/** The year after "replace by", "good till", "expires in": twenty-seven is 2027. */
+export function limitYear(talk: Talk, span: NumberSpan): string | undefined {
+  const { words, sentenceOf } = talk.marks;
+  const before = words
+    .slice(Math.max(0, span.from - 5), span.from)
+    .filter((_, k) => sentenceOf[Math.max(0, span.from - 5) + k] === sentenceOf[span.from])
+    .map((w) => w.norm);
+  if (
+    !before.some((w) => until.test(w)) ||
+    !before.some((w) => /^(?:replace|good|best|exp\w*|use|valid)$/.test(w))
+  )
+    return undefined;
+  const year = span.readings.find(
+    (r) => Number.isInteger(r.value) && r.value >= 1990 && r.value <= 2060,
+  )?.value;
+  const short = span.readings[0]?.value ?? 0;
+  return year
+    ? String(year)
+    : span.items.length === 1 && short >= 10 && short <= 45
+      ? String(2000 + short)
+      : undefined;
+}
+const limitedParts = /_alarm$|^extinguisher$/;
+/** The alarm or extinguisher that was named last before the number. */
+export function nearestAlarm(talk: Talk, parts: readonly string[], span: NumberSpan): string | undefined {
+  const named = talk.marks.mentions.filter((m) => m.to <= span.from && span.from - m.to < 40).at(-1);
+  return (
+    named?.parts.find((p) => limitedParts.test(p)) ?? parts.slice(0, 4).find((p) => limitedParts.test(p))
+  );
+}
