@@ -10,6 +10,7 @@ import {
   isSight,
   limitsOf,
   readingsOf,
+  reasonOf,
   type Together,
   together,
 } from './fault-groups.ts';
@@ -43,9 +44,9 @@ function whatItCosts(jobs: readonly Job[], told: Set<string>): string {
   return ` Estimate: ${from === to ? tens(from) : `${tens(from)} to ${tens(to)}`}.`;
 }
 
-/** The rule's own words behind the subject: the subject is not named twice, and of several places "it" is each. */
+/** The rule's own words behind the subject; of several places "it" is each. */
 function reasonWords(group: Together): string {
-  const words = lowered(group[0].reason.replace(/^The [a-z ]+: /, ''));
+  const words = lowered(reasonOf(group[0]));
   return stopped(group.length > 1 ? words.replace(/^it (?=[a-z])/, 'each ') : words);
 }
 

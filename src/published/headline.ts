@@ -65,7 +65,7 @@ function faultCount(u: Unpublished): readonly Claim[] {
   if (faults.length === 0) return [];
   const count = (verdict: Finding['verdict']): number => faults.filter((f) => f.verdict === verdict).length;
   const words = [
-    [count('stop'), 'that stop it from being driven or used'],
+    [count('stop'), `that stop${count('stop') === 1 ? 's' : ''} it from being driven or used`],
     [count('repair'), 'to repair'],
     [count('watch'), 'to watch'],
   ] as const;
@@ -142,7 +142,7 @@ function firstLine(u: Unpublished): Claim {
       : `, chassis year ${words(chassis)}`;
   const bits = [
     `${year.words}${chassisWords}`,
-    ...(kind === undefined ? [] : [kind]),
+    kind ?? 'kind of vehicle not known',
     ...rest.map(words),
     ...(unit.asking === undefined ? [] : [showMoney(unit.asking)]),
   ];

@@ -32,10 +32,18 @@ const onePlaced = new Set([
   'fuel_tank',
 ]);
 
+/** The value; of a VIN that has not its 17 characters (ISO 3779) it is told that it is not whole. */
+function oneValue(f: Fact): string {
+  const words = plainValue(f.value, aspectOf(f.part, f.aspect));
+  const isPiece =
+    f.part === 'vin_plate' && f.aspect === 'vin' && f.value.is === 'text' && words.length !== 17;
+  return isPiece ? `${words}, not the whole number (${words.length} of 17 characters)` : words;
+}
+
 /** "left front 8/32 in, right front 7/32 in"; where all places say the same, "8/32 in, all six". */
 function valuesOf(facts: readonly Fact[]): string {
   const placed = facts[0] === undefined || !onePlaced.has(facts[0].part);
-  const said = facts.map((f) => plainValue(f.value, aspectOf(f.part, f.aspect)));
+  const said = facts.map(oneValue);
   if (facts.length > 1 && new Set(said).size === 1) return `${said[0]}, all ${facts.length}`;
   return facts
     .map((f, i) => (f.place === undefined || !placed ? said[i] : `${placeName(f.place)} ${said[i]}`))

@@ -4,7 +4,7 @@ import { placeName } from '../catalogue/place.ts';
 import type { Finding } from '../judged/finding.ts';
 import type { Fact } from '../known/facts.ts';
 import type { Claim, Unpublished } from './document.ts';
-import { listed, type Together, together } from './fault-groups.ts';
+import { listed, reasonOf, type Together, together } from './fault-groups.ts';
 import { listingLines } from './listing-lines.ts';
 import { aspectName, lowered, partName, partNames, subjectWords } from './plain-subject.ts';
 
@@ -26,9 +26,15 @@ const isBare = (f: Finding): boolean => unanswered(f) && f.fact === undefined;
 /** House default, no source: so many parts of a station are named in a listing; the report names them all. */
 const mostNamed = 4;
 
+const checkNames: Readonly<Record<string, string>> = {
+  co_risk: 'exhaust getting in',
+  cargo_left: 'what it may still carry',
+  tin: 'date code',
+};
+
 /** What would have been looked at: "latches", "fuse". */
 const checkWords = (f: Finding): string =>
-  f.aspect === 'co_risk' ? 'exhaust getting in' : aspectName(f.part, f.aspect).replace(/ (ok|present)$/, '');
+  checkNames[f.aspect] ?? aspectName(f.part, f.aspect).replace(/ (ok|present)$/, '');
 
 /** Checks of what could hurt somebody that nobody made, in one sentence; "tire (age, pressure cold)" where the part was looked at otherwise. */
 function weighty(u: Unpublished): readonly Claim[] {
@@ -106,7 +112,7 @@ function unsettled(u: Unpublished): readonly Claim[] {
     return {
       ...blank,
       id: `not-checked/unsettled/${first.id}`,
-      text: `Not settled, ${whose}, ${aspectName(first.part, first.aspect)}: ${lowered(first.reason).replace(/\.$/, '')}.`,
+      text: `Not settled, ${whose}, ${aspectName(first.part, first.aspect)}: ${lowered(reasonOf(first)).replace(/\.$/, '')}.`,
       evidence: facts.flatMap((f) => f.evidence),
       facts,
       findings: group.map((f) => f.id),

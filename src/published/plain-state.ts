@@ -4,11 +4,11 @@ import { aspectOf } from '../catalogue/index.ts';
 
 /** States whose bare word says too little. The rest stand as they are: "cracked", "loose", "torn". */
 const phrases: Readonly<Record<string, string>> = {
-  fails: 'does not work',
+  fails: 'not working',
   surging: 'surging as it runs',
   lagging: 'lagging behind',
   sticky: 'sticking',
-  intermittent: 'works only off and on',
+  intermittent: 'working only off and on',
   drifting: 'drifting, not holding',
   weeping: 'weeping fluid',
   out: 'out, not lit',
@@ -52,7 +52,7 @@ export function badStateWords(part: string, aspectId: string, state: string): st
   const aspect = aspectOf(part, aspectId);
   const name = aspect?.name ?? aspectId.replaceAll(/[_.-]/g, ' ');
   if (aspectId === 'present' && (state === 'no' || state === 'absent')) return 'not there';
-  if (aspectId === 'operates' && state === 'no') return 'does not work';
+  if (aspectId === 'operates' && state === 'no') return 'not working';
   if (state === 'yes') return aspect?.good === 'no' ? `${name} seen` : name;
   if (state === 'no') return aspect?.good === 'yes' ? `${name}: no` : `no ${name}`;
   const own = aspect !== undefined && !isGeneral(aspectId) && !saysItself.has(aspectId);

@@ -1,6 +1,6 @@
 // Why: "left rear inner tire" and "Tire, left rear inner" are the same thing, worded once for every document.
 import { aspectOf } from '../catalogue/index.ts';
-import { placeName } from '../catalogue/place.ts';
+import { isPlace, placeName } from '../catalogue/place.ts';
 import type { Fact } from '../known/facts.ts';
 import { partName, partNames } from './plain-name.ts';
 import { plainValue } from './plain-value.ts';
@@ -23,11 +23,14 @@ export const subjectTitle = ({ part, place }: Whose): string =>
 export const lowered = (name: string): string =>
   /^[A-Z]([a-z]| )/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 
-/** "left rear inner tire": within a sentence. */
-export const subjectWords = ({ part, place }: Whose): string =>
-  place === undefined || partName(part).toLowerCase().startsWith(placeName(place))
-    ? lowered(partName(part))
-    : `${placeName(place)} ${lowered(partName(part))}`;
+/** "left rear inner tire": within a sentence. A place that is no place of the unit but one of several things stands behind: "house batteries, battery two". */
+export function subjectWords({ part, place }: Whose): string {
+  const name = lowered(partName(part));
+  if (place === undefined || name.startsWith(placeName(place))) return name;
+  return isPlace(place) || /left|right|front|rear|curb|road/.test(place)
+    ? `${placeName(place)} ${name}`
+    : `${name}, ${placeName(place)}`;
+}
 
 /** Aspects whose states say it all: "leaking", not "leak leaking". */
 const ownWord = new Set([

@@ -1,12 +1,14 @@
 // Why: one screen after a walk: the unit, what is wrong first, the figures, what nobody looked at, what was not understood.
 import { stationOf } from '../../catalogue/index.ts';
 import { placeName } from '../../catalogue/place.ts';
-import { vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
 import type { Figure } from '../../figured/figure.ts';
+import { shownValue } from '../../figured/shown-value.ts';
 import type { Finding } from '../../judged/finding.ts';
 import { unitName } from '../../known/unit-name.ts';
 import { sayPriceCode } from '../../priced/price-words.ts';
 import type { Packet } from '../../published/document.ts';
+import { briefly, groupTitle, groupWords, together } from '../../published/fault-groups.ts';
+import { isNameSaid, kindWords } from '../../published/headline.ts';
 import { readDay } from '../../units/day.ts';
 import type { AccountLine } from '../wire/api.ts';
 import { sayEvidence } from '../words/say-evidence.ts';
@@ -29,27 +31,28 @@ export function summary(packet: Packet, account: readonly AccountLine[], io: Io)
     return clean.length > width ? `${clean.slice(0, Math.max(1, width - 1))}…` : clean;
   };
   const { unit } = packet.record;
-  const kind = unit.vehicle
-    ? `${vehicleKindNames[unit.vehicle]}${unit.kindFrom === 'said' ? ' as said' : ''}`
-    : 'kind not known';
-  add(paint('bold', cut(`${unitName(packet.facts)} (${kind}, stock ${unit.stock ?? 'not known'})`)));
+  const kind = kindWords(unit) ?? 'kind not known';
+  const name = isNameSaid(packet) ? `${unitName(packet.facts)}, as said` : unitName(packet.facts);
+  add(paint('bold', cut(`${name} (${kind}, stock ${unit.stock ?? 'not known'})`)));
   if (unit.invented) add('Invented: this unit does not exist.');
   const { walkedBy, walkedOn } = packet.report;
+  const walkers = walkedBy.filter((name) => name !== 'somebody');
   add(
     cut(
-      `Walked ${walkedOn.map((d) => (readDay(d) ? sayDay(readDay(d)!) : d)).join(', ') || 'on no known day'}${walkedBy.length > 0 ? ` by ${walkedBy.join(', ')}` : ''}; judged as of ${sayDay(packet.on)}`,
+      `Walked ${walkedOn.map((d) => (readDay(d) ? sayDay(readDay(d)!) : d)).join(', ') || 'on no known day'}${walkers.length > 0 ? ` by ${walkers.join(', ')}` : ''}; judged as of ${sayDay(packet.on)}`,
     ),
   );
 
   add();
   add(`${paint('bold', 'Findings')}    ${sayTally(packet.report.tally)}`);
-  for (const f of packet.report.first.slice(0, mostFirst)) {
+  const groups = together(packet.report.first);
+  for (const group of groups.slice(0, mostFirst)) {
+    const [f] = group;
     const word = f.verdict.toUpperCase().padEnd(7);
-    const rest = cut(`${subjectTitle(f)}: ${f.reason}${said(f)}`, io.width - 10);
+    const rest = cut(`${groupTitle(group)}: ${briefly(groupWords(group))}${said(f)}`, io.width - 10);
     add(`  ${f.verdict === 'stop' ? paint('red', word) : paint('orange', word)} ${rest}`);
   }
-  if (packet.report.first.length > mostFirst)
-    add(`  and ${packet.report.first.length - mostFirst} more in the report`);
+  if (groups.length > mostFirst) add(`  and ${groups.length - mostFirst} more in the report`);
 
   const worked = packet.figures.filter((f) => f.result.is === 'worked');
   add();
@@ -111,26 +114,24 @@ const isQuantity = (f: Figure): boolean => f.result.is === 'worked' && f.result.
 const quantitiesFirst = (figures: readonly Figure[]): readonly Figure[] =>
   figures.toSorted((a, b) => Number(isQuantity(b)) - Number(isQuantity(a)));
 
-/** "How old is this tire? 7.5 years (± 0.02)"; of several places the least and the most. */
+/** "How old is this tire? 7.5 years"; of several places the least and the most. */
 function figureLine(of: readonly Figure[]): string {
   const sorted = of.toSorted((a, b) => numberOf(a) - numberOf(b));
   const [least, most] = [sorted[0], sorted.at(-1)];
   if (!least || !most) return '';
   if (least === most)
     return `${least.card.asks}${least.place ? ` ${placeName(least.place)}:` : ''} ${answer(least)}`;
+  if (answer(least) === answer(most)) return `${least.card.asks} ${answer(least)}, ${of.length} places`;
   return `${least.card.asks} ${of.length} places: ${answer(least)} (${placeName(least.place ?? '')}) to ${answer(most)} (${placeName(most.place ?? '')})`;
 }
 
 const numberOf = (f: Figure): number =>
   f.result.is === 'worked' && f.result.value.is === 'quantity' ? f.result.value.value : 0;
 
-/** The words leave out a doubt finer than what they show; here it is told. */
+/** As it is shown everywhere: rounded to the careful side, with its doubt. */
 function answer(f: Figure): string {
-  if (f.result.is !== 'worked') return '';
-  const { value } = f.result;
-  const words = sayValue(value, f.card.gives.part, f.card.gives.aspect);
-  const doubt = value.is === 'quantity' && !words.includes('±') ? value.plusOrMinus : undefined;
-  return `${words}${doubt ? ` (± ${Number(doubt.toPrecision(1))})` : ''}`;
+  const value = shownValue(f);
+  return value === undefined ? '' : sayValue(value, f.card.gives.part, f.card.gives.aspect);
 }
 
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

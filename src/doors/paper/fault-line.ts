@@ -3,9 +3,16 @@ import { placeName } from '../../catalogue/place.ts';
 import { cautionOf } from '../../judged/caution.ts';
 import type { Finding } from '../../judged/finding.ts';
 import type { Verdict } from '../../judged/rule.ts';
-import { groupTitle, groupWords, isSight, type Together } from '../../published/fault-groups.ts';
+import {
+  briefly,
+  groupTitle,
+  groupWords,
+  isSight,
+  readingsOf,
+  reasonOf,
+  type Together,
+} from '../../published/fault-groups.ts';
 import { limitStrip } from '../../published/limit-strip.ts';
-import { readingWords } from '../../published/plain-reading.ts';
 import { lowered } from '../../published/plain-subject.ts';
 import { quoted, sayDoubt, sayEvidence } from '../words/say-evidence.ts';
 import { sayLimit } from '../words/say-limit.ts';
@@ -47,25 +54,22 @@ export interface FaultLine {
   readonly photos: readonly ReportPhoto[];
 }
 
-/** Every finding named beside its words on the first page says at least this; longer words are cut at a clause. */
+/** House default, no source: words longer than this are cut to their first clause on the first page; the fault's own lines have them all. */
 const longestShort = 90;
-const cut = (text: string): string => {
-  const clause = text.length <= longestShort ? text : (text.split(/; |: |, (?=measure|look|try)/)[0] ?? text);
-  return clause.replace(/ \((law|standard|the maker)[^()]*(\([^()]*\)[^()]*)*\)/g, ' ($1)');
-};
+function cut(text: string): string {
+  const brief = briefly(text);
+  return brief.length <= longestShort ? brief : (brief.split(/; |: |\. /)[0] ?? brief);
+}
 
 function rowOf(f: Finding, numbers: ReadonlyMap<string, number>): FaultRow {
   const evidence = f.fact?.evidence.slice(0, 3) ?? [];
   const doubts = (f.fact?.doubts ?? []).map((d) => (d === 'not reviewed' ? 'unconfirmed' : sayDoubt(d)));
-  const reading = isSight(f) || f.fact === undefined ? '' : readingWords(f);
+  const reading = isSight(f) ? '' : readingsOf([f]);
   return {
     id: f.id,
     number: numbers.get(f.id) ?? 0,
     place: f.place === undefined ? '' : placeName(f.place),
-    reading:
-      reading !== '' && f.limit === undefined && f.reason.toLowerCase().includes(reading.toLowerCase())
-        ? ''
-        : reading,
+    reading,
     near: sayNear(f),
     quote: evidence.map(quoted).find((q) => q !== undefined) ?? '',
     evidence: [[...new Set(evidence.map(sayEvidence))].join(', '), ...doubts]
@@ -89,8 +93,10 @@ export function faultLine(
     numbers: numberRuns(group.flatMap((f) => numbers.get(f.id) ?? [])),
     verdict: first.verdict,
     subject: groupTitle(group),
-    reason: sight ? `${words.charAt(0).toUpperCase()}${words.slice(1)}.` : first.reason,
-    short: cut(sight ? words : first.limit === undefined ? lowered(first.reason).replace(/\.$/, '') : words),
+    reason: sight ? `${words.charAt(0).toUpperCase()}${words.slice(1)}.` : reasonOf(first),
+    short: cut(
+      sight ? words : first.limit === undefined ? lowered(reasonOf(first)).replace(/\.$/, '') : words,
+    ),
     rows: group.map((f) => rowOf(f, numbers)),
     limit: first.limit === undefined ? '' : `must be ${sayLimit(first.limit)}`,
     cost,

@@ -1,7 +1,8 @@
 // Why: a figure shows its answer with its doubt, what went in and where that came from, how it was worked out and what was left out.
 
 import { placeName } from '../../catalogue/place.ts';
-import type { Figure } from '../../figured/figure.ts';
+import { type VehicleKind, vehicleKindNames } from '../../catalogue/vehicle-kind.ts';
+import type { Figure, Need } from '../../figured/figure.ts';
 import { shownValue } from '../../figured/shown-value.ts';
 import { sayEvidence } from '../words/say-evidence.ts';
 import { sayGap } from '../words/say-gap.ts';
@@ -34,7 +35,7 @@ const origins: Readonly<Record<Given['from'], string>> = {
   figured: 'worked out',
   plate: "the unit's own plate",
   default: 'assumed',
-  given: 'given by hand',
+  given: 'as the unit is kept',
 };
 
 function fromWords(given: Given): string {
@@ -43,6 +44,14 @@ function fromWords(given: Given): string {
   return [origins[given.from], first === undefined ? undefined : sayEvidence(first), who]
     .filter((w) => w !== undefined && w !== '')
     .join(', ');
+}
+
+/** A kind of vehicle is kept under a code; everything else is worded as anywhere. */
+function givenWords(given: Given, need: Need): string {
+  const { value, fact } = given;
+  if (value.is === 'text' && Object.hasOwn(vehicleKindNames, value.text))
+    return vehicleKindNames[value.text as VehicleKind];
+  return sayValue(value, fact?.part ?? need.part, fact?.aspect ?? need.aspect);
 }
 
 /** The answer with its doubt, rounded to the careful side. Empty for a gap. */
@@ -95,7 +104,7 @@ function figureLine(f: Figure): FigureLine {
     working: worked?.working ?? [],
     inputs: f.inputs.map(({ need, given }) => ({
       what: need.what,
-      value: sayValue(given.value, given.fact?.part ?? need.part, given.fact?.aspect ?? need.aspect),
+      value: givenWords(given, need),
       from: fromWords(given),
     })),
     formula: f.card.formula,

@@ -11,6 +11,7 @@ import { drawingSvg } from './drawing-svg.ts';
 import { escapeHtml as e, jsonForScript } from './escape-html.ts';
 import { glyphSvg } from './glyph-svg.ts';
 import { firstLines, listingSections } from './listing-sections.ts';
+import { numberRuns } from './number-runs.ts';
 import { inventedMark, page } from './page.ts';
 
 const item = (c: Claim): string =>
@@ -23,8 +24,8 @@ function fault(
   numbers: ReadonlyMap<string, number>,
 ): string {
   const verdict = verdicts.get(c.findings[0] ?? '') ?? 'watch';
-  const pins = c.findings.flatMap((id) => numbers.get(id) ?? []).sort((a, b) => a - b);
-  return `<li><span class="${verdict}">${glyphSvg(verdict)}</span><span><b class="${verdict}">${verdict}</b> <span class="num">${pins.join(', ')}</span> ${e(c.text)}</span></li>`;
+  const pins = numberRuns(c.findings.flatMap((id) => numbers.get(id) ?? []));
+  return `<li><span class="${verdict}">${glyphSvg(verdict)}</span><span><b class="${verdict}">${verdict}</b> ${pins === '' ? '' : `${pins}. `}${e(c.text)}</span></li>`;
 }
 
 /** Faults as lists, each under the sentence that says what was done about all of them. */

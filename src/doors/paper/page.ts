@@ -20,11 +20,11 @@ ol.findings>li.wide{grid-template-columns:96px minmax(0,1fr)}ul.lines.faults{lis
 table{border-collapse:collapse;width:100%;font-size:14px;margin:6px 0}th{text-align:left;font-weight:700;border-bottom:1.5px solid ${ink};padding:3px 10px 3px 0}td{vertical-align:top;border-bottom:1px solid ${rule};padding:3px 10px 3px 0}
 td.num{white-space:nowrap}ul.lines{margin:4px 0;padding-left:18px}ul.lines li{margin:4px 0}.tag{font-size:12px;color:${soft};border:1px solid ${rule};padding:0 5px;white-space:nowrap}
 p.opening{font-weight:700;margin:18px 0 2px}.inline .v{display:inline-flex;vertical-align:-3px}.inline svg,.minute svg{vertical-align:-3px}
-.minute{display:grid;grid-template-columns:minmax(0,1.35fr) minmax(0,1fr);gap:0 28px}.minute h2{margin-top:16px}.minute section:only-child{grid-column:1/-1}.minute td.num{white-space:nowrap}.minute .faults{font-size:15px}
+.minute{display:grid;grid-template-columns:minmax(0,1.35fr) minmax(0,1fr);gap:0 28px}.minute h2{margin-top:16px}.minute section:only-child{grid-column:1/-1}.minute td:last-child{white-space:nowrap}.minute .faults{font-size:15px}
 .photos{display:flex;flex-wrap:wrap;gap:10px;margin:8px 0 2px}.photos figure{margin:0;width:172px}.photos img{display:block;width:100%;height:118px;object-fit:cover;border:1px solid ${rule}}.photos figcaption{font-size:12px;line-height:1.3;color:${soft};margin-top:3px}
 a:focus-visible,summary:focus-visible{outline:3px solid ${ink};outline-offset:2px}
 footer{margin-top:36px;border-top:1px solid ${rule};padding-top:8px;font-size:13px;color:${soft}}
-@media(max-width:700px){body{padding:16px}.minute{display:block}td.num{white-space:normal}td,th{overflow-wrap:anywhere}.photos figure{width:calc(50% - 5px)}ol.findings>li{grid-template-columns:84px minmax(0,1fr)}ol.findings>li>.strip{grid-column:2}}
+@media(max-width:700px){body{padding:16px}.minute{display:block}td.num{white-space:normal}td,th{overflow-wrap:break-word}td:first-child{min-width:76px}.photos figure{width:calc(50% - 5px)}ol.findings>li,ol.findings>li.wide{grid-template-columns:minmax(0,1fr);gap:4px}ol.findings>li>.strip{max-width:100%}}
 @media print{@page{size:letter;margin:16mm 15mm}body{padding:0;max-width:none;font-size:10.5pt}h2{break-after:avoid}h3{break-after:avoid}tr{break-inside:avoid}thead{display:table-header-group}}
 .grid{background:${grid}}`;
 

@@ -79,7 +79,7 @@ function minute(s: ReportSheet): string {
   };
   const costs = s.costs.map(
     (c) =>
-      `<tr><td>${e(c.what)}${c.numbers === '' ? '' : ` <span class="soft">(${c.numbers})</span>`}</td><td class="num">${e(c.cost)}</td></tr>`,
+      `<tr><td>${e(c.what)}${c.numbers === '' ? '' : ` <span class="soft">(${c.numbers})</span>`}</td><td><b>${e(c.cost)}</b></td></tr>`,
   );
   return (
     '<div class="minute">' +
@@ -97,7 +97,7 @@ function readings(all: readonly ReadingLine[], caption: string): string {
   if (all.length === 0) return '';
   const rows = all.map(
     (r) =>
-      `<tr><td>${e(r.what)}</td><td class="num">${e(r.says)}</td><td>${e(r.how)}</td><td class="soft">${e(r.evidence)}</td></tr>`,
+      `<tr><td>${e(r.what)}</td><td>${e(r.says)}</td><td>${e(r.how)}</td><td class="soft">${e(r.evidence)}</td></tr>`,
   );
   return `<table><caption class="soft" style="text-align:left">${e(caption)}</caption><thead><tr><th scope="col">What</th><th scope="col">Reading</th><th scope="col">How known</th><th scope="col">Where from</th></tr></thead><tbody>${rows.join('')}</tbody></table>`;
 }
@@ -126,18 +126,15 @@ function station(s: StationSheet): string {
 
 function figure(f: FigureLine): string {
   const inputs = f.inputs
-    .map(
-      (i) =>
-        `<tr><td>${e(i.what)}</td><td class="num">${e(i.value)}</td><td class="soft">${e(i.from)}</td></tr>`,
-    )
+    .map((i) => `<tr><td>${e(i.what)}</td><td>${e(i.value)}</td><td class="soft">${e(i.from)}</td></tr>`)
     .join('');
   return (
-    `<h3>${e(f.asks)}${maybe(f.place, (t) => ` <span class="soft">${t}</span>`)} <span class="num">${e(f.answer)}</span></h3>` +
+    `<h3>${e(f.asks)}${maybe(f.place, (t) => ` <span class="soft">${t}</span>`)} ${e(f.answer)}</h3>` +
     (f.places.length === 0
       ? ''
-      : `<table><thead><tr><th scope="col">Where</th><th scope="col">Answer</th><th scope="col">From</th></tr></thead><tbody>${f.places.map((p) => `<tr><td>${e(p.place)}</td><td class="num">${e(p.answer)}</td><td class="soft">${e(p.from)}</td></tr>`).join('')}</tbody></table><p class="more">Worked out for the first of them:</p>`) +
+      : `<table><thead><tr><th scope="col">Where</th><th scope="col">Answer</th><th scope="col">From</th></tr></thead><tbody>${f.places.map((p) => `<tr><td>${e(p.place)}</td><td><b>${e(p.answer)}</b></td><td class="soft">${e(p.from)}</td></tr>`).join('')}</tbody></table><p class="more">Worked out for the first of them:</p>`) +
     `<table><thead><tr><th scope="col">From</th><th scope="col">Value</th><th scope="col">How known</th></tr></thead><tbody>${inputs}</tbody></table>` +
-    `<p class="more">Formula: ${e(f.formula)}. Working: <span class="num">${e(f.working.join('; '))}</span></p>` +
+    `<p class="more">Formula: ${e(f.formula)}. Working: ${e(f.working.join('; '))}.</p>` +
     `<p class="more">Left out: ${e(f.neglects)} ${e(f.surer)} ${e(f.note)}</p><p class="more">Source: ${e(f.cites.join(' '))}</p>`
   );
 }

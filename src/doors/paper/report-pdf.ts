@@ -23,7 +23,7 @@ const fonts = [
 ] as const;
 
 /** Stops and repairs named on the first page; the rest follows inside. */
-const onCover = 18;
+const onCover = 13;
 const verdicts = ['stop', 'repair', 'watch', 'sound', 'not seen'] as const;
 
 let made: Promise<NodeCompiler> | undefined;

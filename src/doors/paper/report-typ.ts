@@ -26,7 +26,7 @@ export const reportTypst = `
 #let care(t) = block(stroke: (left: 3pt + colors.stop), inset: (left: 6pt, y: 2pt), above: 5pt, text(size: 8.5pt, t))
 #let maybe(t, f) = if t != "" { f(t) }
 #let numbered(f) = (if f.numbers == "" { "" } else { f.numbers + ". " }) + f.subject
-#let pictures(all) = if all.len() > 0 { block(above: 6pt, breakable: false, grid(columns: (104pt,) * calc.min(4, all.len()), column-gutter: 8pt, row-gutter: 6pt,
+#let pictures(all) = if all.len() == 1 { let p = all.first(); block(above: 6pt, breakable: false, grid(columns: (96pt, 150pt), column-gutter: 8pt, image("/" + p.name, width: 96pt, height: 64pt, fit: "cover", alt: p.says), text(size: 7.5pt, fill: soft, p.says))) } else if all.len() > 0 { block(above: 6pt, breakable: false, grid(columns: (104pt,) * calc.min(4, all.len()), column-gutter: 8pt, row-gutter: 6pt,
   ..all.map(p => { image("/" + p.name, width: 104pt, height: 72pt, fit: "cover", alt: p.says); text(size: 7pt, fill: soft, p.says) }))) }
 #let words(r) = faint({ if r.quote != "" { emph("“" + r.quote + "” ") }; r.evidence })
 #let rows(f) = if f.rows.len() == 1 {
@@ -40,16 +40,18 @@ export const reportTypst = `
   table(columns: if read { (1.1fr, 1fr, 1fr, 1.9fr) } else { (1fr, 3fr) }, table.header(..(if read { ([Where], [Read], [How near], [Said or written]) } else { ([Where], [Said or written]) })),
     ..f.rows.map(r => ((if r.number > 0 { str(r.number) + ". " } else { "" }) + r.place, ..(if read { (r.reading, r.near) } else { () }), words(r))).flatten())
 }
+#let strip(f) = image(bytes(f.strip), format: "svg", width: 132pt, alt: "Limit strip: " + f.stripSays)
 #let finding(f) = block(breakable: f.rows.len() > 4, width: 100%, stroke: (bottom: 0.5pt + hair), inset: (y: 5pt), above: 0pt, below: 0pt,
-  grid(columns: if f.strip == "" { (50pt, 1fr) } else { (50pt, 1fr, 132pt) }, column-gutter: 10pt, word(f.verdict), {
+  grid(columns: if f.strip == "" or f.rows.len() > 1 { (50pt, 1fr) } else { (50pt, 1fr, 132pt) }, column-gutter: 10pt, word(f.verdict), {
     strong(numbered(f)); linebreak(); f.reason
+    if f.strip != "" and f.rows.len() > 1 { block(above: 5pt, strip(f)) }
     rows(f)
     let next = (if f.next == "" { "" } else { (if f.who == "" { "How to look: " } else { "What to do: " }) + f.next }, if f.who == "" { "" } else if f.next == "" { "For " + f.who + "." } else { "(" + f.who + ")" }).filter(t => t != "")
     if next.len() > 0 { block(above: 4pt, faint(next.join(" "))) }
     maybe(f.cost, t => block(above: 4pt, faint("Estimate: " + t)))
     maybe(f.caution, care)
     pictures(f.photos)
-  }, ..if f.strip == "" { () } else { (image(bytes(f.strip), format: "svg", width: 132pt, alt: "Limit strip: " + f.stripSays),) }))
+  }, ..if f.strip == "" or f.rows.len() > 1 { () } else { (strip(f),) }))
 #let readings(all) = table(columns: (1.1fr, 2fr, 0.62fr, 1.1fr), table.header[What][Reading][How known][Where from],
   ..all.map(r => (r.what, r.says, r.how, faint(r.evidence))).flatten())
 #let short(f) = grid(columns: (13pt, 1fr), glyph(f.verdict), { strong(numbered(f) + ": "); f.short })
@@ -65,7 +67,7 @@ export const reportTypst = `
 #let stops = { strong[Stops and repairs]; for f in s.short { block(above: 4.5pt, text(size: 8.5pt, short(f))) }; if s.shortMore > 0 { block(above: 4.5pt, faint("and " + str(s.shortMore) + " more on the next pages")) } }
 #let costs = { strong[Costliest repairs]; block(above: 4pt, faint[The shop's estimates, labor and parts; in brackets the faults they mend.]); for c in s.costs { block(above: 4.5pt, text(size: 8.5pt, { c.what; if c.numbers != "" { faint(" (" + c.numbers + ")") }; [: ]; strong(c.cost) })) } }
 #if s.short.len() > 0 { if s.costs.len() > 0 { grid(columns: (1.45fr, 1fr), column-gutter: 18pt, stops, costs) } else { stops } }
-#for d in s.drawings { block(above: 7pt, below: 0pt, width: 100%, align(center, image(bytes(d.svg), format: "svg", width: if s.short.len() > 8 { 66% } else { 84% }, alt: d.words))) }
+#for d in s.drawings { block(above: 7pt, below: 0pt, width: 100%, align(center, image(bytes(d.svg), format: "svg", width: if s.short.len() > 8 { 65% } else { 82% }, alt: d.words))) }
 #pagebreak(weak: true)
 
 #if s.first.len() > 0 [= What must be settled first]
@@ -89,9 +91,9 @@ export const reportTypst = `
 #if s.unknowns.len() > 0 { heading[Asked for and not known]; readings(s.unknowns) }
 #if s.figures.len() > 0 [= Figures]
 #for f in s.figures { block(breakable: false, width: 100%, {
-  heading(level: 2, { f.asks; if f.place != "" { ", " + f.place }; [  ]; num(f.answer) })
+  heading(level: 2, { f.asks; if f.place != "" { ", " + f.place }; [  ]; f.answer })
   if f.places.len() > 0 { table(columns: (0.8fr, 0.6fr, 2.4fr), table.header[Where][Answer][From], ..f.places.map(p => (p.place, strong(p.answer), faint(p.from))).flatten()); block(faint[Worked out for the first of them:]) }
-  if f.inputs.len() > 0 { table(columns: (1.3fr, 1fr, 1.6fr), table.header[From][Value][How known], ..f.inputs.map(i => (i.what, num(i.value), faint(i.from))).flatten()) }
+  if f.inputs.len() > 0 { table(columns: (1.3fr, 1fr, 1.6fr), table.header[From][Value][How known], ..f.inputs.map(i => (i.what, i.value, faint(i.from))).flatten()) }
   block(faint({ "Formula: " + f.formula + ". "; if f.working.len() > 0 { "Working: "; num(f.working.join("; ")); "." } }))
   block(faint({ "Left out: " + f.neglects + " " + f.surer + " " + f.note }))
   block(faint("Source: " + f.cites.join(". ") + "."))
