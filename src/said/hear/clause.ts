@@ -28,6 +28,8 @@ export interface Draft {
 /** A clause: word indexes, and what is marked in it. */
 export interface Clause {
   readonly id: number;
+  /** Its place in the list of clauses. */
+  readonly index: number;
   readonly from: number;
   readonly to: number;
   readonly sentence: number;
@@ -64,6 +66,7 @@ export function clausesOf(marks: Marks): Clause[] {
     const id = marks.clauseOf[i] ?? 0;
     out.push({
       id,
+      index: out.length,
       from: i,
       to,
       sentence: marks.sentenceOf[i] ?? 0,

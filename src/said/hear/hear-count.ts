@@ -12,6 +12,8 @@ export interface Counted {
   readonly aspect: string;
   readonly count: number;
   readonly of?: number;
+  /** Volts of each of them. */
+  readonly each?: number;
   /** The words leave no other reading. */
   readonly sure?: true;
 }
@@ -67,6 +69,20 @@ const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | unde
 /** What a number without a unit counts, if it counts anything. */
 export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted | undefined {
   const words = talk.marks.words;
+  // "two six volts": a count and what each is
+  const [many, each] = span.items;
+  if (
+    span.items.length === 2 &&
+    many?.kind === 'digit' &&
+    many.value > 1 &&
+    each &&
+    /^(?:6|8|12)$/.test(String(each.value)) &&
+    span.unit?.units[0] === 'V' &&
+    words[span.to - 1]?.norm !== 'v'
+  ) {
+    const part = talk.partsFor(span.from, span.bare, clause).find((p) => /battery/.test(p));
+    if (part) return { part, aspect: 'count', count: many.value, sure: true, each: each.value };
+  }
   const value = span.readings[0]?.value;
   if (
     span.unit ||

@@ -1,5 +1,6 @@
 // Why: turns every number of a clause into the reading, count, date or name it is.
 
+import { partOf } from '../../catalogue/index.ts';
 import { isSameDimension } from '../../units/quantity.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Clause, Draft } from './clause.ts';
@@ -47,6 +48,14 @@ interface Before {
 }
 const lastOf = new WeakMap<Talk, Before>();
 
+/** "The front axle is twelve thousand and the rear is nineteen": the same reading of the other end. */
+function siblingOf(part: string, aspect: string, clause: Clause, span: NumberSpan): string | undefined {
+  const end = clause.places.filter((p) => p.to <= span.from && span.from - p.to <= 3).at(-1)?.end;
+  if (end !== 'front' && end !== 'rear') return undefined;
+  const other = aspect.replace(/front|rear/, end);
+  return other !== aspect && partOf(part)?.aspects.some((a) => a.id === other) ? other : undefined;
+}
+
 /** "Front pads eight millimeters, rear five": the bare number is another reading like the one before. */
 function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | undefined {
   const last = lastOf.get(talk);
@@ -54,15 +63,22 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
   if (!last || span.unit || value === undefined || span.from - last.at > 14 || span.items.length > 2)
     return undefined;
   const led =
-    clause.places.some((p) => p.to === span.from) ||
-    /^(?:other|others|one|second|and|then|next)$/.test(talk.marks.words[span.from - 1]?.norm ?? '');
+    clause.places.some(
+      (p) =>
+        p.to <= span.from &&
+        span.from - p.to <= 2 &&
+        /^(?:is|'s|are|at|reads|was|had)?$/.test(
+          p.to === span.from ? '' : (talk.marks.words[span.from - 1]?.norm ?? ''),
+        ),
+    ) || /^(?:other|others|one|second|and|then|next)$/.test(talk.marks.words[span.from - 1]?.norm ?? '');
   if (
     !led ||
     clause.mentions.some((m) => !m.aside && !m.parts.includes(last.part) && m.to <= span.from && !m.weak)
   )
     return undefined;
+  const sibling = siblingOf(last.part, last.aspect, clause, span);
   const fit = span.readings.find((r) => r.value >= last.value * 0.3 && r.value <= last.value * 3);
-  return fit ? { ...last, value: fit.value } : undefined;
+  return fit ? { ...last, ...(sibling ? { aspect: sibling } : {}), value: fit.value } : undefined;
 }
 
 /** Reads the numbers of a clause. */
@@ -82,7 +98,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       from = at,
     ): void => {
       const key = canonical[`${part}/${aspect}`]?.split('/') ?? [part, aspect];
-      const place = talk.placeOf(part, from, clause);
+      const place = talk.placeOf(part, from, clause, span);
       if (value.is === 'quantity')
         lastOf.set(talk, { part, aspect, unit: value.unit, value: value.value, at: span.to });
       out.push({
@@ -107,6 +123,14 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     const count = counted(talk, clause, span);
     if (count?.sure || (count && tire && count.part === 'tire' && before.includes('all'))) {
       put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
+      if (count.each !== undefined && partOf(count.part)?.aspects.some((a) => a.id === 'nominal_voltage'))
+        put(
+          count.part,
+          'nominal_voltage',
+          { is: 'quantity', value: count.each, unit: 'V' },
+          'quantity',
+          0.75,
+        );
       continue;
     }
     if (

@@ -2,6 +2,7 @@
 import type { Clause, Draft } from './clause.ts';
 import { commonWords } from './common-words.ts';
 import { praisePhrases, verbs } from './lexicon.ts';
+import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
 import { presences } from './trigger-words.ts';
 
@@ -35,6 +36,53 @@ export function hearPraise(talk: Talk, clause: Clause): Draft[] {
         ...span(clause, i, 8, hit.length + 5),
         at: i,
         weight: 0.7,
+      },
+    ];
+  }
+  return [];
+}
+
+const none = phraseList([
+  "there isn't one",
+  "there 's none",
+  'there is none',
+  'there is not one',
+  "there isn't any",
+  "there aren't any",
+  "doesn't have one",
+  "don't have one",
+  'does not have one',
+  "it 's not there",
+  "isn't there",
+  'not there',
+  'never had one',
+  'nowhere to be found',
+  'not equipped',
+  'not fitted',
+  'not installed',
+]);
+/** "Extinguisher, there isn't one": there is none of what was just named. */
+export function hearAbsence(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = none.at(talk.marks.words, i);
+    if (!hit || talk.scopes.elsewhere[i]) continue;
+    const own = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
+    const part = own?.parts[0] ?? talk.recent.find((r) => r.at < i && i - r.at < 14)?.parts[0];
+    if (!part) continue;
+    taken.fill(1, i, i + hit.length);
+    const place = talk.placeOf(part, i, clause);
+    return [
+      {
+        part,
+        ...(place === undefined ? {} : { place }),
+        aspect: 'present',
+        value: { is: 'state', state: 'no' },
+        sense: 'absent',
+        polarity: 'neutral',
+        ...talk.doubtAt(i),
+        ...span(clause, i, 4, hit.length + 2),
+        at: i,
+        weight: 0.75,
       },
     ];
   }

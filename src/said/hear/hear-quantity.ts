@@ -7,7 +7,7 @@ import { type Unit, unitFact } from '../../units/unit.ts';
 import type { Clause } from './clause.ts';
 import { isImplied } from './implied.ts';
 import { kinOf } from './kin.ts';
-import { endsPhrase, inOutOwner, looksLikeYear } from './number-end.ts';
+import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import { byUnit, general, strongNames } from './quantity-table.ts';
@@ -105,12 +105,14 @@ export function pair(
   const parts = talk.partsFor(span.from, span.bare, clause);
   const own = new Set(clause.mentions.filter((m) => !m.aside).flatMap((m) => m.parts));
   const said = span.unit;
-  const fault = talk.fault;
+  const fault = faultIn(talk, clause, span) ?? talk.fault;
   const ofFault = (part: string): boolean =>
     fault !== undefined &&
     fault.part === part &&
     span.from - fault.at <= 14 &&
     talk.marks.sentenceOf[fault.at] === clause.sentence;
+  const failed =
+    fault !== undefined && said?.units[0] === '[in_i]' && ofFault(fault.part) && !own.has(fault.part);
   let best: Pairing | undefined;
   const isLastWord = endsPhrase(talk, span);
   const isYear = looksLikeYear(span);
@@ -135,6 +137,8 @@ export function pair(
     )
       return;
     if (!said && !a.within && words < 1.5) return;
+    // a length said in one breath with a failure is the length of the failure
+    if (failed && said && part !== fault?.part && !own.has(part) && words < 3) return;
     if (part === 'coach' && words === 0 && !own.has(part) && a.id !== 'length' && !isGeneral) return;
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;

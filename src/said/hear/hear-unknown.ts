@@ -1,6 +1,7 @@
 // Why: not checked, not known and only guessed are observations too; praise is kept apart as a claim.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
+import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
 import { advice, causeGuesses, unknowns } from './trigger-words.ts';
 
@@ -16,19 +17,48 @@ const why = (phrase: string): string =>
       ? 'not tried'
       : 'not known';
 
+const unseen = phraseList([
+  "haven't seen",
+  'have not seen',
+  "haven't been able to",
+  "haven't used",
+  'have not used',
+  "haven't done",
+  "couldn't do",
+  'could not do',
+  "can't do",
+]);
+/** "The rear edge I haven't seen": not known only where nothing follows; "I haven't seen a leak" is a finding. */
+function unseenAt(talk: Talk, clause: Clause, i: number): { readonly length: number } | undefined {
+  const hit = unseen.at(talk.marks.words, i);
+  return hit && (i + hit.length >= clause.to || (talk.marks.words[i + hit.length - 1]?.stop ?? 0) > 0)
+    ? hit
+    : undefined;
+}
+
+const named_ = (talk: Talk, clause: Clause, parts: readonly string[]): Clause['aspects'] =>
+  clause.mentions.some((m) => !m.aside && parts.includes(m.parts[0] ?? '')) ? [] : talk.lead;
+
 /** What the speaker says is not known, in a clause; marks its words as taken. */
 export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const out: Draft[] = [];
   const { words } = talk.marks;
   for (let i = clause.from; i < clause.to; i++) {
-    const hit = unknowns.at(words, i);
+    const hit = unknowns.at(words, i) ?? unseenAt(talk, clause, i);
     if (!hit || i + hit.length > clause.to) continue;
     const phrase = words
       .slice(i, i + hit.length)
       .map((w) => w.norm)
       .join(' ');
-    const after = clause.mentions.find((m) => m.from >= i + hit.length);
-    const before = clause.mentions.filter((m) => m.to <= i).at(-1);
+    const after = clause.mentions.find(
+      (m) =>
+        m.from >= i + hit.length &&
+        m.from - i - hit.length <= 5 &&
+        !words
+          .slice(i + hit.length, m.from)
+          .some((w) => /^(?:with|because|since|so|when|while|behind|until|it|them|that|if)$/.test(w.norm)),
+    );
+    const before = clause.mentions.filter((m) => m.to <= i && !m.aside).at(-1);
     const person = /^(?:not going|not gonna)/.test(phrase);
     if (
       person &&
@@ -53,6 +83,15 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       (before && !before.weak ? before.parts[0] : undefined) ?? after?.parts[0] ?? before?.parts[0];
     const parts =
       papers && !(inPart && /drive/.test(phrase)) ? [papers] : inPart ? [inPart] : other.slice(0, 1);
+    // "the date on the tank, I can't get to it": what was named before the comma
+    if (
+      !inPart &&
+      !papers &&
+      talk.herePart &&
+      clause.places.some((p) => (p.from - i - hit.length <= 2 && p.from >= i) || (p.to <= i && i - p.to <= 2))
+    )
+      parts.splice(0, parts.length, talk.herePart);
+    const lead = named_(talk, clause, parts);
     if (parts.length === 0 && /drive|driven/.test(phrase)) parts.push('road_test_drive');
     // "the turbo, the injectors, I couldn't tell you": every part of the list
     if (!inPart && !papers) {
@@ -66,7 +105,7 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
     }
     for (const part of parts) {
       const own = partOf(part)?.aspects ?? [];
-      const named = clause.aspects
+      const named = [...clause.aspects, ...lead]
         .map((a) => own.find((x) => a.keys.has(`${part}/${x.id}`)))
         .find((x) => x !== undefined);
       const aspect =
@@ -113,7 +152,7 @@ export function hearCause(talk: Talk, clause: Clause, last: Draft | undefined, t
     if (!hit || talk.scopes.elsewhere[i]) continue;
     const lead = words[clause.from]?.norm ?? '';
     if (words.slice(i, clause.to).some((w) => w.norm === 'reason')) continue;
-    const short = clause.to - clause.from <= 9;
+    const short = clause.to - clause.from <= 13;
     const before = i === clause.from || /^(?:it|that|this|they|which|and|or)$/.test(lead);
     if (!short || !before) continue;
     taken.fill(1, clause.from, clause.to);

@@ -8,7 +8,7 @@ import { hearAirBrakes } from './hear-air-brakes.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
-import { hearPraise, hearPresence } from './hear-praise.ts';
+import { hearAbsence, hearPraise, hearPresence } from './hear-praise.ts';
 import { hearRoad } from './hear-road.ts';
 import { hearStates } from './hear-states.ts';
 import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
@@ -30,7 +30,8 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   const all = wordsOf(cues);
   const marks = markWords(all.words);
   const clauses = clausesOf(marks);
-  const talk = new Talk(marks, scopesOf(marks));
+  const path = stationPath(marks, clauses);
+  const talk = new Talk(marks, scopesOf(marks), path);
   knowWritten(talk, all.written);
   const drafts: Draft[] = [];
   const taken = new Uint8Array(all.words.length + 1);
@@ -78,7 +79,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   const indexes = cues.map((_, i) => i);
   return {
     observations,
-    chapters: chaptersOf(cues, clauses, stationPath(marks, clauses), all.words),
+    chapters: chaptersOf(cues, clauses, path, all.words),
     used: indexes.filter((i) => seen[i] === 1),
     unused: indexes.filter((i) => seen[i] !== 1),
   };
@@ -128,8 +129,9 @@ function dropPresence(drafts: Draft[]): void {
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
   const tested = [...hearAirBrakes(talk, clause, taken), ...hearRoad(talk, clause, taken)];
   const praise = hearPraise(talk, clause);
-  const unknown = hearUnknown(talk, clause, taken);
-  const cause = unknown.length > 0 ? [] : hearCause(talk, clause, last, taken);
+  const cause = hearCause(talk, clause, last, taken);
+  const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
+  const absent = hearAbsence(talk, clause, taken);
   const identity = hearIdentity(talk, clause, taken);
   const numbers = hearNumbers(talk, clause, taken);
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
@@ -141,7 +143,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
         ...hearGood(talk, clause, taken),
       ];
   const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
-  const found = [...tested, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
+  const found = [...tested, ...absent, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
   return [...found, ...present, ...praise];
 }

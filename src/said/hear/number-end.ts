@@ -1,4 +1,5 @@
 // Why: a bare number is a reading only where no other noun follows it, and a year is no reading.
+import type { Clause } from './clause.ts';
 import { defectPhrases, goodPhrases, typePhrases } from './lexicon.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -40,4 +41,19 @@ export function inOutOwner(talk: Talk, at: number): NumberSpan | undefined {
   if (!before || (lead?.stop === 0 && isInOut(lead.norm))) return undefined;
   const next = words[at + 1]?.norm ?? '';
   return (words[at]?.stop ?? 2) > 0 || next === '' || next === 'and' ? before : undefined;
+}
+
+/** The failure named right before the number in its own clause, and the part it is of. */
+export function faultIn(
+  talk: Talk,
+  clause: Clause,
+  span: NumberSpan,
+): { readonly part: string; readonly at: number } | undefined {
+  for (let i = span.from - 1; i >= clause.from && span.from - i <= 9; i--) {
+    const hit = defectPhrases.at(talk.marks.words, i);
+    if (!hit || talk.scopes.denied[i] === 1 || clause.mentions.some((m) => m.from <= i && m.to > i)) continue;
+    const part = talk.partFor(i, i + hit.length, clause);
+    return part ? { part, at: i } : undefined;
+  }
+  return undefined;
 }

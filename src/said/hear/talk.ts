@@ -3,6 +3,7 @@ import type { Clause } from './clause.ts';
 import { headingOf, stationPart } from './heading.ts';
 import type { AspectHit, Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
+import type { NumberSpan } from './number-span.ts';
 import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
 import type { Scopes } from './scope.ts';
 
@@ -61,6 +62,22 @@ function merge(part: string, before: PlaceParts | undefined, hit: PlaceHit): Pla
   return place.side || place.end || place.depth ? place : before;
 }
 
+/**
+ * Of several numbers in a clause each has its own place: the words before it, or, where the first number has none
+ * before it, the words after each ("nineteen at the rear and eleven up front"). Undefined where that says nothing.
+ */
+function besideNumber(clause: Clause, hits: readonly PlaceHit[], span: NumberSpan): PlaceHit[] | undefined {
+  const numbers = clause.numbers;
+  const k = numbers.indexOf(span);
+  const first = numbers[0];
+  if (k < 0 || !first || numbers.length < 2 || hits.length < 2) return undefined;
+  const leads = hits.some((h) => h.to <= first.from);
+  const from = leads ? (numbers[k - 1]?.to ?? clause.from) : span.to;
+  const to = leads ? span.from : (numbers[k + 1]?.from ?? clause.to);
+  const own = hits.filter((h) => h.from >= from && h.to <= to);
+  return own.length > 0 ? own : undefined;
+}
+
 /** What the talk is about, while clauses go by. */
 export class Talk {
   readonly marks: Marks;
@@ -83,7 +100,11 @@ export class Talk {
   private sentenceMentions: Mention[] = [];
   private readonly lastNamed = new Map<string, number>();
 
-  constructor(marks: Marks, scopes: Scopes) {
+  /** The likeliest station of each clause. */
+  private readonly path: readonly string[];
+
+  constructor(marks: Marks, scopes: Scopes, path: readonly string[] = []) {
+    this.path = path;
     this.marks = marks;
     this.scopes = scopes;
   }
@@ -116,6 +137,11 @@ export class Talk {
     }
     this.before = new Map(this.placed);
     this.notePlaces(clause);
+  }
+
+  /** What "it" is where the walk stands, if nothing is named. */
+  get herePart(): string | undefined {
+    return stationPart[this.path[this.previous?.index ?? 0] ?? ''] ?? stationPart[this.station];
   }
 
   /** A new station: nothing that was talked about at the old one is meant by "it" any more. */
@@ -164,19 +190,21 @@ export class Talk {
   }
 
   /** The place of a fact of `part` that turns on word `at` in `clause`. */
-  placeOf(part: string, at: number, clause: Clause): string | undefined {
-    const hits = clause.places.filter((h) => !this.isAside(h));
-    const said = hits.filter((h) => h.from <= at);
+  placeOf(part: string, at: number, clause: Clause, span?: NumberSpan): string | undefined {
+    const all = clause.places.filter((h) => !this.isAside(h));
+    const own = span ? besideNumber(clause, all, span) : undefined;
+    const hits = own ?? all;
+    const said = own ?? hits.filter((h) => h.from <= at);
     const corner = cornered.has(part);
     const held = corner ? (this.before.get(part) ?? this.before.get('tire')) : this.placed.get(part);
     let place: PlaceParts | undefined;
     if (corner) {
-      place = held?.place;
+      place = held && at - held.at < 90 ? held.place : undefined;
       for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
     } else {
       for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
       const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
-      if (!place && held && !fresh) place = held.place;
+      if (!place && held && !fresh && at - held.at < 60) place = held.place;
     }
     if (!place && this.walkSide && isPartSided(part)) place = this.walkSide;
     return place ? placeIdOf(part, place) : undefined;
@@ -212,7 +240,7 @@ export class Talk {
     this.addLately(from, add);
     for (const m of [...this.sentenceMentions].reverse()) if (m.from < from) add(m.parts);
     add(this.section);
-    const here = stationPart[this.station];
+    const here = this.herePart;
     if (here) add([here]);
     add(['coach']);
     return out;

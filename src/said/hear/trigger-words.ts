@@ -44,7 +44,7 @@ export const guesses = phraseList(
 /** Words of a guess at a reason: what follows is no finding. */
 export const causeGuesses = phraseList(
   list(
-    "could be, might be, may be, probably, maybe, possibly, i'm guessing, i suspect, could just be, might just be, i guess, my guess is, i would guess, might have been, could have been, suspect",
+    "could be, might be, may be, probably, maybe, possibly, i'm guessing, i suspect, could just be, might just be, i guess, my guess is, i would guess, might have been, could have been, suspect, i don't know if it's, don't know if it's, i don't know whether it's, not sure if it's, i'm not sure if it's, either it's",
   ),
 );
 
