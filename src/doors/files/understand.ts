@@ -74,7 +74,14 @@ export async function understand(
   for (const e of unit) if (e.kind === 'unit' && e.vehicle) kind = e.vehicle;
   if (sorted.walk) {
     await next(sorted.walk.name);
-    await readSafely(sorted.walk, (reader) => readWalk(reader, make, kind));
+    const { name } = sorted.walk;
+    await readSafely(sorted.walk, (reader) =>
+      readWalk(reader, make, kind, async (share) => {
+        progress(Math.min(0.99, (step - 1 + share) / steps), sayReading(name));
+        await breathe();
+        signal?.throwIfAborted();
+      }),
+    );
   } else account.push(sayMissing('walk.vtt'));
   for (const file of sorted.recordings) account.push(sayKept(file.name, 'recording'));
   if (sorted.recordings.length === 0) account.push(sayMissing('recording'));
@@ -107,11 +114,11 @@ export async function understand(
   /** A refusal of a whole file is a line of the account and a puzzle like any other fault. */
   async function readSafely(
     file: WalkFile,
-    read: (r: Reader) => Reading,
+    read: (r: Reader) => Reading | Promise<Reading>,
     take: (drafts: readonly Draft[]) => void = () => {},
   ): Promise<readonly Draft[]> {
     try {
-      const reading = read({ file, text: await file.text(), about });
+      const reading = await read({ file, text: await file.text(), about });
       take(reading.drafts);
       account.push(...reading.account);
       for (const fault of reading.faults)

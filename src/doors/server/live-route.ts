@@ -16,7 +16,13 @@ export function liveRoute(app: Router, house: House): () => void {
     summary: 'Server-sent events: "kept", with the unit and the position',
     responses: { 200: bytes('text/event-stream', 'one event for each unit in which something was kept') },
   });
+  const headers = {
+    'content-type': 'text/event-stream',
+    'cache-control': 'no-store',
+    'x-accel-buffering': 'no',
+  };
   app.openapi(route, (c) => {
+    if (c.req.method === 'HEAD') return new Response(null, { headers });
     for (const close of open) {
       if (open.size < mostListeners) break;
       close();
@@ -57,13 +63,7 @@ export function liveRoute(app: Router, house: House): () => void {
       cancel: () => end(),
     });
     c.req.raw.signal.addEventListener('abort', () => end(), { once: true });
-    return new Response(stream, {
-      headers: {
-        'content-type': 'text/event-stream',
-        'cache-control': 'no-store',
-        'x-accel-buffering': 'no',
-      },
-    });
+    return new Response(stream, { headers });
   });
   return () => {
     for (const close of [...open]) close();

@@ -4,7 +4,7 @@ import type { EntryOf } from '../../said/entry.ts';
 import { bytes, refused, unitParam } from './describe.ts';
 import { sandboxPolicy } from './guard.ts';
 import type { House, Router } from './house.ts';
-import { Refusal } from './refusal.ts';
+import { problemResponse, Refusal } from './refusal.ts';
 
 /** Types that a browser shows without running anything. Everything else is a download of plain bytes. */
 const shown =
@@ -42,9 +42,15 @@ export function mediaRoute(app: Router, house: House): void {
       if (c.req.header('if-none-match') === `"${entry.sha256}"`)
         return new Response(null, { status: 304, headers });
       const range = readRange(c.req.header('range'), size);
-      if (range === 'outside') throw new Refusal(416, 'bad-range', { where: `bytes */${size}` });
+      if (range === 'outside') {
+        const refusal = problemResponse(new Refusal(416, 'bad-range', { where: `bytes */${size}` }));
+        refusal.headers.set('content-range', `bytes */${size}`);
+        return refusal;
+      }
       headers.set('content-length', String(range ? range.end - range.start + 1 : size));
       if (range) headers.set('content-range', `bytes ${range.start}-${range.end}/${size}`);
+      // Nobody would read the bytes, and so nobody would close the file.
+      if (c.req.method === 'HEAD') return new Response(null, { status: range ? 206 : 200, headers });
       const found = size === 0 ? [] : await house.keeper.media.open(entry.sha256, range);
       if (!found) throw new Refusal(404, 'not-found', { where: entry.name });
       return new Response(streamOf(found), { status: range ? 206 : 200, headers });

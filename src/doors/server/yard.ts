@@ -33,7 +33,24 @@ export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
   const rows = new Map<string, { readonly row: YardRow; readonly on: Day }>();
   const packets = new Map<string, Made>();
 
-  async function make(unit: string): Promise<Made | undefined> {
+  /** Asked by several at once: worked out once, as long as nothing has been kept since the work began. */
+  const making = new Map<string, { readonly from: number; readonly made: Promise<Made | undefined> }>();
+  let kept = 0;
+  log.watch(() => {
+    kept++;
+  });
+
+  function make(unit: string): Promise<Made | undefined> {
+    const running = making.get(unit);
+    if (running && running.from === kept) return running.made;
+    const made = makeNew(unit).finally(() => {
+      if (making.get(unit)?.made === made) making.delete(unit);
+    });
+    making.set(unit, { from: kept, made });
+    return made;
+  }
+
+  async function makeNew(unit: string): Promise<Made | undefined> {
     const kept = await log.read({ dealership, unit });
     const newest = kept.at(-1);
     if (!newest) return undefined;
