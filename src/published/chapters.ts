@@ -5,6 +5,7 @@ import type { Cue, Observation } from '../said/entry.ts';
 import type { Chapter, Unpublished } from './document.ts';
 import { byWorst, isFault } from './fault.ts';
 import { groupTitle, groupWords, isSight, type Together, together } from './fault-groups.ts';
+import { badStateWords } from './plain-state.ts';
 import { lowered, subjectWords } from './plain-subject.ts';
 import { type Heard, stationRuns } from './station-runs.ts';
 
@@ -54,8 +55,13 @@ function foundWords(group: Together): string {
   const title = groupTitle(group);
   const subject = group.length > 1 && title.includes(',') ? lowered(title) : subjectWords(first);
   if (first.outcome === 'cannot tell') return `${subject} not settled`;
-  const words = groupWords(group).split(/, against|; /)[0] ?? '';
-  const fits = words.length <= longest && (isSight(first) || first.limit !== undefined);
+  const { fact } = first;
+  // What a rule says of a sight is a sentence; a title wants the one word that was said.
+  const isWord = !isSight(first) && first.limit === undefined && fact?.value.is === 'state';
+  const words = isWord
+    ? badStateWords(first.part, first.aspect, fact.value.state)
+    : (groupWords(group).split(/, against|; /)[0] ?? '');
+  const fits = words.length <= longest && (isWord || isSight(first) || first.limit !== undefined);
   return `${subject}: ${fits ? words : first.verdict}`;
 }
 

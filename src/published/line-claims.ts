@@ -40,14 +40,21 @@ function oneValue(f: Fact): string {
   return isPiece ? `${words}, not the whole number (${words.length} of 17 characters)` : words;
 }
 
-/** "left front 8/32 in, right front 7/32 in"; where all places say the same, "8/32 in, all six". */
+/** "left front 8/32 in, right front 7/32 in"; where all say the same, "8/32 in (left, right)". */
 function valuesOf(facts: readonly Fact[]): string {
   const placed = facts[0] === undefined || !onePlaced.has(facts[0].part);
   const said = facts.map(oneValue);
-  if (facts.length > 1 && new Set(said).size === 1) return `${said[0]}, all ${facts.length}`;
+  if (facts.length > 1 && new Set(said).size === 1) return `${said[0]}${sameAt(facts, placed)}`;
   return facts
     .map((f, i) => (f.place === undefined || !placed ? said[i] : `${placeName(f.place)} ${said[i]}`))
     .join(', ');
+}
+
+/** Where the same was read: the places by name, of many their number. Never "all": others may not have been read. */
+function sameAt(facts: readonly Fact[], placed: boolean): string {
+  const places = facts.flatMap((f) => (f.place === undefined ? [] : [placeName(f.place)]));
+  if (!placed || places.length === 0) return '';
+  return places.length > 4 ? ` (at ${places.length} places)` : ` (${places.join(', ')})`;
 }
 
 /** Who is said to have said it. */

@@ -54,6 +54,11 @@ export function rangeWords(all: readonly Finding[]): string | undefined {
   return named(fact, plainQuantity(low, first.unit, undefined, high));
 }
 
-/** "against at least 2/32 in (law, used here as a benchmark: ...)"; of a practice, who sets it is told without a lecture. */
+/**
+ * "against at least 2/32 in (law, used here as a benchmark: 49 CFR 393.75(c))": the section's title, and that a practice has no publication, stand
+ * in the report.
+ */
 export const againstWords = (limit: AppliedLimit): string =>
-  `against ${plainLimit(limit).replace('(trade practice, no publication)', '(trade practice)')}`;
+  `against ${plainLimit(limit)
+    .replace('(trade practice, no publication)', '(trade practice)')
+    .replace(/: 49 CFR (\d+\.\d+), .*, (\1(?:\([a-z0-9]+\))*)\)$/, ': 49 CFR $2)')}`;

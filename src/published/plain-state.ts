@@ -34,6 +34,7 @@ const saysItself = new Set([
   'wet',
   'safety',
   'heat',
+  'gfci_trips',
   'missing',
   'cracked',
   'worn',

@@ -337,6 +337,15 @@ describe('told once', () => {
     ));
 });
 
+test('readings that say the same name their places; nobody says "all" of what may not have been read', () => {
+  const tread = (place: string) =>
+    factOf(spokenAt(1, 'tire', 'tread_mid', quantityOf(8, '[in_i]/32'), 'eight', { place }));
+  const p = publish(unpublishedOf({ facts: [tread('left-front'), tread('right-front')] }));
+  expect(p.listing.claims.find((c) => c.id.startsWith('chassis/tire'))?.text).toBe(
+    'Tread in the middle: 8/32 in (left front, right front) (measured).',
+  );
+});
+
 describe('what was only said', () => {
   test('a kind and a name out of speech say so; one from paper does not', () => {
     const { vehicle: _v, name: _n, maker: _m, model: _d, year: _y, ...none } = unpublishedOf().record.unit;

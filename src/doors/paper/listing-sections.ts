@@ -10,7 +10,7 @@ const headings: readonly (readonly [title: string, ...of: Claim['section'][]])[]
   ['What it is', 'identity'],
   ['What works, and what was read', 'house', 'chassis', 'praise'],
   ['What is wrong with it', 'disclosure'],
-  ['What was not checked', 'not checked'],
+  ['What was not checked (the report names every part)', 'not checked'],
 ];
 
 /** The sections of a listing that hold a sentence, in reading order; the first lines and the price stand before them. */

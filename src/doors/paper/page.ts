@@ -7,7 +7,7 @@ const css = `
 :root{color-scheme:light}*{box-sizing:border-box}
 body{margin:0 auto;max-width:920px;padding:28px 32px 48px;background:#fff;color:${ink};font:16px/1.45 ${textFont}}
 h1{font-size:26px;line-height:1.15;margin:0 0 4px;letter-spacing:-.01em}h2{font-size:18px;margin:32px 0 8px;padding-top:10px;border-top:2px solid ${ink}}h3{font-size:15px;margin:20px 0 4px}
-p{margin:6px 0}.soft{color:${soft}}.num{font-family:${numberFont};font-size:.88em}a{color:inherit}
+p{margin:6px 0}.soft{color:${soft}}.num{font-family:${numberFont};font-size:.88em;overflow-wrap:anywhere}a{color:inherit}
 .invented{border:2px solid ${verdictColors.stop};color:${verdictColors.stop};font-weight:700;padding:6px 12px;margin:0 0 16px}
 .tally{display:flex;flex-wrap:wrap;gap:4px 22px;margin:14px 0;padding:0;list-style:none}.tally li{display:flex;gap:7px;align-items:center;font-weight:700}.tally b{font:700 22px ${numberFont}}
 svg.coach{width:100%;height:auto;display:block;margin:10px 0}
@@ -24,7 +24,7 @@ p.opening{font-weight:700;margin:18px 0 2px}.inline .v{display:inline-flex;verti
 .photos{display:flex;flex-wrap:wrap;gap:10px;margin:8px 0 2px}.photos figure{margin:0;width:172px}.photos img{display:block;width:100%;height:118px;object-fit:cover;border:1px solid ${rule}}.photos figcaption{font-size:12px;line-height:1.3;color:${soft};margin-top:3px}
 a:focus-visible,summary:focus-visible{outline:3px solid ${ink};outline-offset:2px}
 footer{margin-top:36px;border-top:1px solid ${rule};padding-top:8px;font-size:13px;color:${soft}}
-@media(max-width:700px){body{padding:16px}.minute{display:block}td.num{white-space:normal}td,th{overflow-wrap:break-word}td:first-child{min-width:76px}.photos figure{width:calc(50% - 5px)}ol.findings>li,ol.findings>li.wide{grid-template-columns:minmax(0,1fr);gap:4px}ol.findings>li>.strip{max-width:100%}}
+@media(max-width:700px){body{padding:16px}.minute{display:block}td.num{white-space:normal}table{font-size:13px}td,th{overflow-wrap:anywhere;padding-right:6px}td:first-child{min-width:84px}td:nth-child(3){min-width:52px}.photos figure{width:calc(50% - 5px)}ol.findings>li,ol.findings>li.wide{grid-template-columns:minmax(0,1fr);gap:4px}ol.findings>li>.strip{max-width:100%}}
 @media print{@page{size:letter;margin:16mm 15mm}body{padding:0;max-width:none;font-size:10.5pt}h2{break-after:avoid}h3{break-after:avoid}tr{break-inside:avoid}thead{display:table-header-group}}
 .grid{background:${grid}}`;
 
