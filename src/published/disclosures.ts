@@ -50,10 +50,30 @@ function reasonWords(group: Together): string {
   return stopped(group.length > 1 ? words.replace(/^it (?=[a-z])/, 'each ') : words);
 }
 
+/** House default, no source: words longer than this are a story, not a finding; they stand in the report. */
+const longestQuote = 80;
+
+/**
+ * The walker's own words behind a sight of one place: a state is one word of a list and says less, sometimes other, than what was said. Words of
+ * praise, or of danger or its absence, are not quoted to a buyer.
+ */
+function quote(group: Together): string {
+  const [only, ...others] = group;
+  const source = only.fact?.evidence.find((o) => o.source.from === 'speech')?.source;
+  if (others.length > 0 || source?.from !== 'speech') return '';
+  const words = source.words.replace(/\s+/g, ' ').trim().replace(/[,;]$/, '');
+  const isFit = words.split(' ').length > 2 && words.length <= longestQuote;
+  return isFit && !/\b(un)?safe|\bdot\b|love|great|beautiful|gorgeous|perfect/i.test(words)
+    ? ` “${words}”`
+    : '';
+}
+
 function disclosure(group: Together, jobs: readonly Job[], told: Set<string>): Claim {
   const [first] = group;
   const facts = group.flatMap((f) => (f.fact === undefined ? [] : [f.fact]));
-  const body = isSight(first) ? stopped(groupWords(group)) : `${reasonWords(group)}${howBig(group)}`;
+  const body = isSight(first)
+    ? `${stopped(groupWords(group))}${quote(group)}`
+    : `${reasonWords(group)}${howBig(group)}`;
   return {
     id: `disclosure/${first.id}`,
     text: `${groupTitle(group, true)}: ${body}${whatItCosts(jobs, told)}`,

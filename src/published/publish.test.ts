@@ -292,7 +292,14 @@ describe('told once', () => {
   });
   const seen = (state: 'missing' | 'surging' | 'torn', part: string, hedged = false) => {
     const fact = factOf(
-      spokenAt(90, part, 'operates', stateOf(state), 'words', hedged ? { hedged: true } : {}),
+      spokenAt(
+        90,
+        part,
+        'operates',
+        stateOf(state),
+        'it sort of tore there,',
+        hedged ? { hedged: true } : {},
+      ),
       hedged ? ['hedged'] : [],
     );
     const { place: _, ...plain } = findingOf({
@@ -328,7 +335,9 @@ describe('told once', () => {
   test('what was only seen of one part is one sentence, in a person’s words', () =>
     expect(told).toContain('Generator: missing; surging as it runs.'));
   test('a maybe is a guess', () =>
-    expect(told).toContain('Slide-out: perhaps torn, a guess until somebody looks again.'));
+    expect(told).toContain(
+      'Slide-out: perhaps torn, a guess until somebody looks again. “it sort of tore there”',
+    ));
   test('what was done about them is said once', () =>
     expect(told.join(' ').match(/as of 24 Nov 2026/g)?.length).toBe(1));
   test('the count of faults stands at the head', () =>
