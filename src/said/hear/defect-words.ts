@@ -261,12 +261,63 @@ say(
   'false reading, reads wrong, reads full all the time, stuck on full, wrong reading, reads two thirds empty, sensors are suspect, inaccurate, way off',
 );
 
+say('rust', 'corroded', 'crud, green crud, gunk, residue, white powder, buildup on the terminals', noun);
+say('operates', 'stuck', 'off its track, off the track, off track, off its hinge, off the hinge, came off');
+say(
+  'operates',
+  'intermittent',
+  'slips, slipping, slipped, sputters, sputtering, sputtered, sputter, skips, surges and drops, cuts in and out, flickered',
+);
+say(
+  'operates',
+  'surging',
+  'surged, hunted, hunt, stumbled, stalled, misfired, misfire, shuddered going into gear',
+);
+say('operates', 'vibrating', 'pulse, pulsing, vibrate, vibrated, shook, shuddered, wobbled');
+say('operates', 'sticky', 'dragged, stuck a little, sticks a bit, drag');
+say('operates', 'lagging', 'lagged');
+say('operates', 'drifting', 'leaned, sank, bled down');
+say(
+  'operates',
+  'tripped',
+  'pops off, popped the breaker, trips the main, blows the fuse, blows fuses, blew a fuse',
+);
+say('operates', 'unhooked', 'never been hooked up, never hooked up, unplugged from, capped off, disabled');
+say(
+  'speed',
+  'slow',
+  'hesitate, hesitated, takes a while, took forever, took a while, labors, labored, struggles, struggled',
+);
+say(
+  'noise',
+  'noisy',
+  'squealed, clunked, rattled, knocked, hummed, hissed, ground, whistle, whistles, whistling, thump, thumps, thumping, creaks, creaking, creak, chatter, chatters, chattering, squeaky',
+  noun,
+);
+say(
+  'leak',
+  'leaking',
+  'leaked a little, dribbles, dribbling, spraying out, running down, wet with coolant, gushing',
+);
+say('leak', 'dripping', 'dripped');
+say('wear', 'worn', 'wearing, wearing on the edge, wearing thin, down to metal, thin');
+say('sag', 'sagging', 'sagged, hanging down, hangs down');
+say('damage', 'scratched', 'gash down the side, curb damage, gouges, swirl marks', noun);
+say('damage', 'dented', 'crease, creases, creased, crunched, pushed in, bashed in', noun);
+say('damage', 'burnt', 'burn, burns, cigarette burn, cigarette burns', noun);
+say(
+  'reading',
+  'fails',
+  'always says full, always reads full, always shows full, reads full empty, sensor is lying, is lying, lying, does not read right, reads wrong, stuck at full, never reads right',
+);
+say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took');
+
 /** Failure phrases -> what they say. */
 export const defectTable: Readonly<Record<string, DefectWord>> = table;
 
 /** Verbs of a part's work: denied ("will not lock", "does not spray") they are a failure, said plainly they are working. */
 export const workVerbs: readonly string[] = (
-  'pull pulls work works worked working open opens opened opening close closes closed latch latches latched latching lock locks locked run runs ran running start starts started starting ' +
+  'kick kicks kicked swing pull pulls work works worked working open opens opened opening close closes closed latch latches latched latching lock locks locked run runs ran running start starts started starting ' +
   'fire fires fired light lights lit heat heats heated cool cools cooled cooling spray sprays come comes came go goes going went extend extends extended retract retracts retracted ' +
   'charge charges charged charging hold holds held holding flush flushes flushed turn turns turned lift lifts lifted lower lowers lowered slide slides move moves moved ' +
   'operate operates operated operating function functions functioned functioning trip trips tripped engage engages engaged release releases released respond responds ' +

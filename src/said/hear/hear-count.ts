@@ -102,14 +102,21 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   )
     return { part: 'engine', aspect: 'cylinders', count: value, sure: true };
   const both = words[span.from]?.norm === 'both';
-  const next = words[span.bare]?.norm ?? '';
-  const joined = words[span.bare - 1]?.stop === 0;
+  const behind = span.of === undefined ? span.bare : span.to;
+  const next = words[behind]?.norm ?? '';
+  const joined = words[behind - 1]?.stop === 0;
   const noun = joined ? nouns[next] : undefined;
   const parts = talk.partsFor(span.from, span.bare, clause);
   if (noun) {
     const part = parts.find((p) => noun.parts.includes(p)) ?? (noun.alone ? noun.parts[0] : undefined);
     if (part && !(next === 'point' && value < 3))
-      return { part, aspect: noun.aspect, count: value, sure: true };
+      return {
+        part,
+        aspect: noun.aspect,
+        count: value,
+        sure: true,
+        ...(span.of === undefined ? {} : { of: span.of }),
+      };
   }
   if (joined && next === 'group' && parts[0] && value > 1)
     return { part: parts[0], aspect: 'count', count: value, sure: true };

@@ -113,9 +113,10 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       i > clause.from &&
       be.has(norm(i - 1)) &&
       (before !== undefined ||
-        /^(?:it|they|these|those|everything|both|all|and)$/.test(lead) ||
+        /^(?:it|they|these|those|everything|both|all|and|he|she)$/.test(lead) ||
+        clause.places.some((p) => p.from <= clause.from + 1 && p.to <= i && i - p.to <= 3) ||
         (lead === 'that' && !/^feel|^sound/.test(norm(i - 1)))) &&
-      !/^(?:i|we|you|he|she)$/.test(norm(i - 2));
+      !/^(?:i|we|you)$/.test(norm(i - 2));
     const at = i + good.length;
     const ends =
       at === clause.to ||

@@ -8,7 +8,7 @@ import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
 import { isAsideNumber } from './number-aside.ts';
-import { dateText, limitYear, nearestAlarm } from './number-date.ts';
+import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
 
@@ -63,6 +63,7 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
   if (!last || span.unit || value === undefined || span.from - last.at > 14 || span.items.length > 2)
     return undefined;
   const led =
+    clause.mentions.some((m) => !m.aside && m.to === span.from && m.parts.includes(last.part)) ||
     clause.places.some(
       (p) =>
         p.to <= span.from &&
@@ -70,7 +71,8 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
         /^(?:is|'s|are|at|reads|was|had)?$/.test(
           p.to === span.from ? '' : (talk.marks.words[span.from - 1]?.norm ?? ''),
         ),
-    ) || /^(?:other|others|one|second|and|then|next)$/.test(talk.marks.words[span.from - 1]?.norm ?? '');
+    ) ||
+    /^(?:other|others|one|second|and|then|next)$/.test(talk.marks.words[span.from - 1]?.norm ?? '');
   if (
     !led ||
     clause.mentions.some((m) => !m.aside && !m.parts.includes(last.part) && m.to <= span.from && !m.weak)
@@ -166,7 +168,8 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     }
     const isDated = before.some((w) => dated.test(w));
     const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
-    const text = (isDated || since) && !span.unit ? dateText(span) : undefined;
+    const month = span.unit ? undefined : monthBefore(talk, span);
+    const text = (isDated || since || month) && !span.unit ? dateText(span, month) : undefined;
     const datedPart = text
       ? (nearestAlarm(talk, parts, span) ?? parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0])
       : undefined;

@@ -117,6 +117,7 @@ export function pair(
   const isLastWord = endsPhrase(talk, span);
   const isYear = looksLikeYear(span);
   const offer = (part: string, a: Aspect, base: number, isGeneral: boolean): void => {
+    if (span.of !== undefined) return;
     const value = fits(span.readings, a, said);
     if (!value) return;
     const words = named(talk, clause, span, part, a);

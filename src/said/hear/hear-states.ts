@@ -2,6 +2,7 @@
 
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases } from './lexicon.ts';
+import { canHurt, isPlausible } from './plausible.ts';
 import { denialBefore, draftOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 
@@ -104,7 +105,8 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
-    const part = talk.partFor(i, end, clause);
+    const part = talk.partsFor(i, end, clause).find((p) => isPlausible(p, word.aspect));
+    if (part && !denied && canHurt(part) && !talk.isClose(part, i, clause)) continue;
     if (!part || (word.near && !close) || (norm(i) === 'low' && !mayBe(part, word.aspect))) continue;
     if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && isTried(talk, clause)) {
       out.push(

@@ -1,6 +1,7 @@
 // Why: not checked, not known and only guessed are observations too; praise is kept apart as a claim.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
+import { defectPhrases } from './lexicon.ts';
 import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
 import { advice, causeGuesses, unknowns } from './trigger-words.ts';
@@ -50,6 +51,12 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       .slice(i, i + hit.length)
       .map((w) => w.norm)
       .join(' ');
+    // "couldn't find a tear" looked and found none
+    if (
+      /find|found|see/.test(phrase) &&
+      [0, 1, 2, 3].some((k) => defectPhrases.at(words, i + hit.length + k) && i + hit.length + k < clause.to)
+    )
+      break;
     const after = clause.mentions.find(
       (m) =>
         m.from >= i + hit.length &&
@@ -88,7 +95,12 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       !inPart &&
       !papers &&
       talk.herePart &&
-      clause.places.some((p) => (p.from - i - hit.length <= 2 && p.from >= i) || (p.to <= i && i - p.to <= 2))
+      clause.places.some(
+        (p) =>
+          !p.side &&
+          !p.depth &&
+          ((p.from - i - hit.length <= 2 && p.from >= i) || (p.to <= i && i - p.to <= 2)),
+      )
     )
       parts.splice(0, parts.length, talk.herePart);
     const lead = named_(talk, clause, parts);

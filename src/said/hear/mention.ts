@@ -1,7 +1,7 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
 import { partOf } from '../../catalogue/index.ts';
 import { kinOf } from './kin.ts';
-import { partPhrases, weakParts } from './lexicon.ts';
+import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
@@ -44,6 +44,8 @@ const family: Readonly<Record<string, RegExp>> = {
   cylinder: /^lp_/,
   seals: /^slide|window|door|awning/,
   seal: /^slide|window|door|awning/,
+  battery: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
+  batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
 };
 /** Words that name no part right after one of these. */
 const unless: Readonly<Record<string, RegExp>> = { cord: /^tire/, belt: /seat/, steps: /^ladder/ };
@@ -58,6 +60,17 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
   const out: Mention[] = [];
   const recently: { readonly part: string; readonly at: number }[] = [];
   for (let i = 0; i < words.length; ) {
+    // "Inside it smells of smoke": the whole interior, where a sentence begins with it
+    if (
+      (starts[i] || i === 0) &&
+      words[i]?.norm === 'inside' &&
+      /^(?:it|everything|there|the|we|i|'s|she|you|all)$/.test(words[i + 1]?.norm ?? '')
+    ) {
+      out.push({ from: i, to: i + 1, parts: ['interior'], weak: false, aside: false });
+      recently.push({ part: 'interior', at: i });
+      i++;
+      continue;
+    }
     const hit = partPhrases.at(words, i);
     if (!hit || (taken[i] && hit.length === 1)) {
       i++;
@@ -97,20 +110,43 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     if (
       asVerb ||
       unless[said]?.test(recent[0] ?? '') ||
-      (needs && !recent.some((p) => needs.test(p))) ||
+      (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
+      (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
+      (needs && !isFamily(needs, said, recent)) ||
       (after && !after.test(next))
     ) {
       i++;
       continue;
     }
+    // "the awning motor", "the exhaust hanger": a piece named right behind its part belongs to it
+    const lastWord = words[i + hit.length - 1]?.norm ?? '';
+    const whole = last && !last.weak && !last.aside && last.to > i - 3 ? last : undefined;
+    const linked =
+      whole !== undefined &&
+      (whole.to === i || (whole.to === i - 1 && words[i - 1]?.norm === "'s")) &&
+      words[whole.to - 1]?.stop === 0 &&
+      words[i - 1]?.stop === 0;
+    if (whole && linked && piece.test(lastWord) && hit.length <= 2) {
+      out[out.length - 1] = { ...whole, to: i + hit.length };
+      i += hit.length;
+      continue;
+    }
+    const lid =
+      /^doors?(?: |$)/.test(said) && i - (recently.at(-1)?.at ?? 0) < 30 && !starts[i - 1]
+        ? recent.slice(0, 3).find((p) => lidded.test(p))
+        : undefined;
     const ofCoach =
       /^sidewalls?$/.test(said) &&
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: ofCoach ? ['sidewall_structure', ...hit.values] : inOrder(hit.values, recent, said),
-      weak: isWeak(said),
+      parts: lid
+        ? [lid, ...hit.values]
+        : ofCoach
+          ? ['sidewall_structure', ...hit.values]
+          : inOrder(hit.values, recent, said),
+      weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
         (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
@@ -121,6 +157,17 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
   }
   return out;
 }
+
+/** Seals and batteries are those of what is talked about; the other families may be a little further back. */
+const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boolean =>
+  /^batter/.test(said)
+    ? recent.length === 0 || needs.test(recent[0] ?? '')
+    : recent.slice(0, /^seal/.test(said) ? 3 : recent.length).some((p) => needs.test(p));
+
+const piece =
+  /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|lens(?:es)?|panels?|valves?)$/;
+const lidded =
+  /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|generator)$/;
 
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
@@ -178,5 +225,7 @@ function isAside(words: readonly Word[], i: number): boolean {
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
   if (a === 'of' && b === 'front') return true;
+  if (/^(?:on|onto|against|into)$/.test(a) && /ing$/.test(b) && defectPhrases.at(words, back - 1))
+    return true;
   return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

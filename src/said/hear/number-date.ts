@@ -4,7 +4,15 @@ import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
 
 /** A year or month and year as said beside "date": "oh eight twenty-two" -> 08/22, "twenty-twenty" -> 2020. */
-export function dateText(span: NumberSpan): string | undefined {
+export function dateText(span: NumberSpan, month?: number): string | undefined {
+  const short = span.readings[0]?.value ?? 0;
+  if (month !== undefined) {
+    const whole = span.readings.find(
+      (r) => Number.isInteger(r.value) && r.value >= 1980 && r.value <= 2045,
+    )?.value;
+    const year = whole ?? (span.items.length === 1 && short >= 1 && short <= 45 ? short : undefined);
+    if (year !== undefined) return `${String(month).padStart(2, '0')}/${String(year % 100).padStart(2, '0')}`;
+  }
   const [a, b, c] = span.items;
   const joined = span.readings.find((r) => r.value >= 1960 && r.value <= 2045);
   if (joined && Number.isInteger(joined.value)) return String(joined.value);
@@ -61,4 +69,15 @@ export function nearestAlarm(talk: Talk, parts: readonly string[], span: NumberS
   return (
     named?.parts.find((p) => limitedParts.test(p)) ?? parts.slice(0, 4).find((p) => limitedParts.test(p))
   );
+}
+
+const months = 'january february march april may june july august september october november december'.split(
+  ' ',
+);
+/** The month named right before the number: "March of twenty-one". */
+export function monthBefore(talk: Talk, span: NumberSpan): number | undefined {
+  const norm = (i: number): string => talk.marks.words[i]?.norm ?? '';
+  const at = norm(span.from - 1) === 'of' ? span.from - 2 : span.from - 1;
+  const k = months.indexOf(norm(at));
+  return k >= 0 && (talk.marks.words[at]?.capital ?? false) ? k + 1 : undefined;
 }

@@ -1,5 +1,6 @@
 // Why: where something is, in the words people use for it, becomes one plain place.
 import { partOf } from '../../catalogue/index.ts';
+import { partPhrases } from './lexicon.ts';
 import {
   depths,
   ends,
@@ -64,7 +65,8 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
         isPlaceWord(after) ||
         at > i ||
         words[at]?.stop !== 0 ||
-        sideNoun.has(after ?? ''))
+        sideNoun.has(after ?? '') ||
+        (words[at]?.stop === 0 && partPhrases.at(words, at + 1) !== undefined))
     ) {
       if (
         n === 'right' &&
@@ -117,7 +119,13 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
         words[at]?.stop !== 0)
     )
       depth = depths[n];
-    else if (n in spots && !spot && at === i) spot = spots[n];
+    else if (
+      n in spots &&
+      !spot &&
+      at === i &&
+      !(n === 'tag' && !/^(?:axle|tires?|'s|left|right|is)$/.test(after ?? ''))
+    )
+      spot = spots[n];
     else if (n in spots && !spot && (spots[n] === 'bedroom' || spots[n] === 'tag')) spot = spots[n];
     else if (at > i && fillers.has(n) && (n !== 'one' || at > to - 1)) {
       at++;

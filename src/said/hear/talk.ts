@@ -199,7 +199,7 @@ export class Talk {
     const held = corner ? (this.before.get(part) ?? this.before.get('tire')) : this.placed.get(part);
     let place: PlaceParts | undefined;
     if (corner) {
-      place = held && at - held.at < 90 ? held.place : undefined;
+      place = held && (part === 'tire' || at - held.at < 90) ? held.place : undefined;
       for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
     } else {
       for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
@@ -225,6 +225,12 @@ export class Talk {
       if (around && this.marks.words.slice(to, around.from).some((w) => /^(?:around|from|at)$/.test(w.norm)))
         add(around.parts);
     }
+    // "the wall reads twenty-six, that's wet": what the sentence began with
+    const lead = this.marks.words[clause.from]?.norm ?? '';
+    if (own.length === 0 && /^(?:it|that|they|those|this|which|these|he|she)$/.test(lead)) {
+      const said = this.sentenceMentions.filter((m) => m.to <= from).at(-1);
+      add(said?.parts);
+    }
     const inside = own.find((m) => m.from <= from && m.to >= to);
     add(inside?.parts);
     const after = own.filter((m) => m.from >= to);
@@ -249,6 +255,15 @@ export class Talk {
   private addLately(from: number, add: (parts: readonly string[]) => void): void {
     for (const m of [...this.sentenceMentions].reverse()) if (m.from < from && !m.weak) add(m.parts);
     for (const r of this.recent) if (r.at < from && from - r.at < 90) add(r.parts);
+  }
+
+  /** True when the part was named in the clause or sentence, or was the last one named, not long before `at`. */
+  isClose(part: string, at: number, clause: Clause): boolean {
+    if (clause.mentions.some((m) => m.parts.includes(part))) return true;
+    if (this.sentenceMentions.some((m) => m.from < at && m.parts.includes(part))) return true;
+    const latest = this.recent.find((r) => r.at < at);
+    const placed = clause.places.length > 0 && cornered.has(part);
+    return (latest?.parts.includes(part) ?? false) && at - (latest?.at ?? 0) < (placed ? 200 : 45);
   }
 
   /** The one part a fact is about, if there is any. */
