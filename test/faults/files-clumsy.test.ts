@@ -191,3 +191,12 @@ describe('what is around the command', () => {
     expect(ran.err).toContain('A file stands where a folder should be.');
   });
 });
+
+test.skipIf(process.platform === 'win32')('a name of a file does not steer the terminal', async () => {
+  await put('readings.csv', 'part,aspect,value\ntire,present,yes\n');
+  await symlink('/etc/hostname', join(folder, 'two\nlines \u001b[31mred \u202etxt'));
+  const ran = await record();
+  expect(ran.code).toBe(0);
+  expect(ran.err).toContain('two lines ?[31mred ?txt: The path leads out of the walk folder.');
+  for (const sign of ['\u001b', '\u202e']) expect(ran.err).not.toContain(sign);
+});

@@ -6,7 +6,7 @@ import { type OpenWalk, openWalk } from '../files/open-walk.ts';
 import { FileRefusal } from '../files/walk-file.ts';
 import { sayFileFault } from '../words/say-file-fault.ts';
 import { BadInput, BadUsage } from './command.ts';
-import { type Io, progressLine } from './io.ts';
+import { type Io, plain, progressLine } from './io.ts';
 
 /** The day that --on names, or today. */
 export function dayAsked(text: string | undefined, io: Io): Day {
@@ -69,6 +69,7 @@ export async function packetOf(
 export function complain(walk: OpenWalk, io: Io): void {
   for (const line of walk.account) {
     if (line.line === undefined && line.did !== 'refused' && line.did !== 'partly') continue;
-    io.err(`${line.file}${line.line === undefined ? '' : `:${line.line}`}: ${line.says}\n`);
+    const told = `${line.file}${line.line === undefined ? '' : `:${line.line}`}: ${line.says}`;
+    io.err(`${plain(told).replace(/\s+/g, ' ')}\n`);
   }
 }

@@ -50,6 +50,7 @@ export function documentRoutes(app: Router, house: House): void {
       request: { params: unitParam },
       responses: {
         200: bytes('application/zip', 'the packet'),
+        400: refused('the id of the unit is not one'),
         404: refused('the log has nothing of this unit'),
       },
     }),
@@ -72,6 +73,7 @@ export function documentRoutes(app: Router, house: House): void {
       request: { params: unitParam.extend({ name: z.enum(documentNames) }) },
       responses: {
         200: bytes('application/octet-stream', 'the document, in its own type'),
+        400: refused('the id of the unit or the name of the document is not one'),
         404: refused('no such unit or document'),
       },
     }),
@@ -98,6 +100,7 @@ export function documentRoutes(app: Router, house: House): void {
       request: { params: unitParam },
       responses: {
         200: json(publishSchema, 'the publication'),
+        400: refused('the id of the unit is not one'),
         404: refused('the log has nothing of this unit'),
       },
     }),

@@ -20,6 +20,7 @@ export function mediaRoute(app: Router, house: House): void {
       responses: {
         200: bytes('application/octet-stream', 'all of it'),
         206: bytes('application/octet-stream', 'the stretch that was asked for'),
+        400: refused('the id of the unit is not one'),
         404: refused('the unit has no such file'),
         416: refused('the stretch lies outside the file'),
       },
