@@ -22,6 +22,7 @@ export const roofParts: readonly Part[] = [
     heardAs: ['ruff', 'rough', 'rubber ruff', 'e p d m'],
     aspects: [
       { id: 'type', name: 'type', kind: 'choice', of: ['EPDM', 'TPO', 'PVC', 'fiberglass', 'metal'] },
+      { id: 'construction', name: 'construction', kind: 'words' },
       { id: 'tears', name: 'tears', kind: 'count' },
       { id: 'chalk', name: 'chalk', kind: 'condition' },
       {

@@ -73,7 +73,7 @@ export const stations: readonly Station[] = [
     where: 'Ladder, three points, second person, dry roof only',
     minutes: 18,
     photos: ['four quarters of roof', 'each penetration'],
-    say: ['roof', 'up the ladder', 'on the roof'],
+    say: ['roof', 'up the ladder', 'on the roof', 'going up', 'up on top'],
   },
   {
     id: 'cab',

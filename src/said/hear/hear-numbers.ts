@@ -10,6 +10,7 @@ import { readTire, weekAt } from './hear-tire.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
+import { canonical } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
@@ -166,7 +167,8 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       put(limited, 'replace_by', { is: 'text', text: limit }, 'identity', 0.85);
       continue;
     }
-    const isDated = before.some((w) => dated.test(w));
+    const longer = words.slice(Math.max(clause.from, span.from - 7), span.from).map((w) => w.norm);
+    const isDated = longer.some((w) => dated.test(w));
     const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
     const month = span.unit ? undefined : monthBefore(talk, span);
     const text = (isDated || since || month) && !span.unit ? dateText(span, month) : undefined;
@@ -174,7 +176,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       ? (nearestAlarm(talk, parts, span) ?? parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0])
       : undefined;
     if (text && datedPart) {
-      put(datedPart, 'date', { is: 'text', text }, 'identity', 0.8);
+      put(datedPart, datedPart === 'tire' ? 'tin' : 'date', { is: 'text', text }, 'identity', 0.8);
       continue;
     }
     if (words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit && !count) continue;
@@ -232,15 +234,6 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
   }
   return out;
 }
-
-/** Readings that stand on two parts in the catalogue, and the one the record keeps. */
-const canonical: Readonly<Record<string, string>> = {
-  'coach/gvwr': 'cert_label/gvwr',
-  'coach/gcwr': 'chassis_label/gcwr',
-  'chassis_label/wheelbase': 'coach/wheelbase',
-  'generator/generator_hours': 'generator/hours',
-  'hour_meters/generator_hours': 'generator/hours',
-};
 
 const countValue = (c: Counted): Draft['value'] => ({
   is: 'count',

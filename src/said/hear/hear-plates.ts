@@ -23,12 +23,26 @@ export function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Arra
     )?.value;
     if (!year || span.unit || talk.scopes.elsewhere[span.from]) continue;
     const after = words[span.to]?.norm ?? '';
+    // "a 2006 coach on a 2005 chassis", "the chassis is a 2005"
+    const ofChassis =
+      (after === 'chassis' && words[span.to - 1]?.stop === 0) ||
+      words.slice(Math.max(clause.from, span.from - 4), span.from).some((w) => w.norm === 'chassis');
+    if (ofChassis) {
+      put('chassis_label', 'chassis_year', String(year), span.from, span.to - span.from + 1, 0.88);
+      taken.fill(1, span.from, span.to);
+      continue;
+    }
     const coachy =
       /^(?:model|motorhome|motor|coach|diesel|fifth|travel|class|camper|rv|toy|super)$/.test(after) ||
       words[span.from - 1]?.norm === 'year';
     let to = span.to;
     while (to < clause.to && to - span.to < 3 && isName(to) && words[to - 1]?.stop === 0) to++;
-    if (to === span.to && !coachy) continue;
+    const alone =
+      span.from === clause.from &&
+      span.to === clause.to &&
+      span.items[0]?.written?.length === 4 &&
+      talk.recent.length === 0;
+    if (to === span.to && !coachy && !alone) continue;
     const isChassis = clause.mentions.some((m) => m.parts[0] === 'chassis_label' || m.parts[0] === 'engine');
     if (isChassis && to === span.to) continue;
     put('coach', 'year', String(year), span.from, to - span.from, 0.88);

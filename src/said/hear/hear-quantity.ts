@@ -140,9 +140,18 @@ export function pair(
     if (!said && !a.within && words < 1.5) return;
     // a length said in one breath with a failure is the length of the failure
     if (failed && said && part !== fault?.part && !own.has(part) && words < 3) return;
-    if (part === 'coach' && words === 0 && !own.has(part) && a.id !== 'length' && !isGeneral) return;
+    if (
+      part === 'coach' &&
+      words === 0 &&
+      !isGeneral &&
+      (a.id === 'length' ? !said && talk.marks.isName(span.from - 1) : !own.has(part))
+    )
+      return;
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
+    // a bare number is a share only of moisture, or where it is a part of one
+    if (!said && a.unit === '%' && words === 0 && a.id !== 'moisture' && span.items[0]?.kind !== 'fraction')
+      return;
     const score =
       base +
       words +

@@ -18,6 +18,18 @@ const why = (phrase: string): string =>
       ? 'not tried'
       : 'not known';
 
+/** "On gas I haven't tried it": which way of running is meant. */
+function modeOf(talk: Talk, clause: Clause): readonly string[] | undefined {
+  for (let i = clause.from; i + 1 < clause.to; i++) {
+    if (talk.marks.words[i]?.norm !== 'on') continue;
+    const n = talk.marks.words[i + 1]?.norm ?? '';
+    if (/^(?:gas|propane|lp)$/.test(n)) return ['mode_LP', 'gas_ok'];
+    if (/^(?:electric|shore|ac|electricity)$/.test(n)) return ['mode_AC', 'electric_ok'];
+    if (/^(?:battery|dc)$/.test(n)) return ['mode_DC'];
+  }
+  return undefined;
+}
+
 const unseen = phraseList([
   "haven't seen",
   'have not seen',
@@ -59,6 +71,7 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       break;
     const after = clause.mentions.find(
       (m) =>
+        !m.aside &&
         m.from >= i + hit.length &&
         m.from - i - hit.length <= 5 &&
         !words
@@ -85,7 +98,10 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       /^(?:not found|don't know|i don't know|do not know|no idea|not done|not sure|i'm not sure|unknown)$/.test(
         phrase,
       );
-    const other = talk.partsFor(i, i + hit.length, clause);
+    const other = talk.partsFor(i, i + hit.length, {
+      ...clause,
+      mentions: clause.mentions.filter((m) => m.to <= i || m === after),
+    });
     const inPart =
       (before && !before.weak ? before.parts[0] : undefined) ?? after?.parts[0] ?? before?.parts[0];
     const parts =
@@ -103,7 +119,7 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       )
     )
       parts.splice(0, parts.length, talk.herePart);
-    const lead = named_(talk, clause, parts);
+    const lead = /get|read|see|find|make out/.test(phrase) ? named_(talk, clause, parts) : [];
     if (parts.length === 0 && /drive|driven/.test(phrase)) parts.push('road_test_drive');
     // "the turbo, the injectors, I couldn't tell you": every part of the list
     if (!inPart && !papers) {
@@ -120,7 +136,9 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       const named = [...clause.aspects, ...lead]
         .map((a) => own.find((x) => a.keys.has(`${part}/${x.id}`)))
         .find((x) => x !== undefined);
+      const mode = own.find((x) => modeOf(talk, clause)?.includes(x.id));
       const aspect =
+        mode?.id ??
         named?.id ??
         (/read|date/.test(phrase)
           ? 'date'

@@ -1,11 +1,11 @@
 // Why: "works", "won't lock", "I ran it": verbs of a part's work say that it does it or that it does not.
 
 import type { Clause, Draft } from './clause.ts';
-import { neededThings } from './defect-words.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
-import { isPredicate, subjects } from './predicate.ts';
+import { isLeftOut, isPredicate, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
+import { neededThings } from './work-words.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
@@ -98,7 +98,21 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
+    // "two burners light, the back one does not": the verb is that of the clause before
+    if (isLeftOut(talk, clause, i) && !asked) {
+      const part = talk.partFor(i, i + 1, clause);
+      if (part && part !== 'coach') {
+        put(fails(part), i, 1);
+        continue;
+      }
+    }
     if (inMention) continue;
+    // "it cranks and won't start"
+    if (
+      /^(?:cranks?|cranked|clicks?|spins?)$/.test(n) &&
+      words.slice(i, clause.to).some((w) => /^(?:won't|doesn't|not|didn't|never)$/.test(w.norm))
+    )
+      continue;
     if (
       done.has(n) &&
       /^(?:i|we|just|did|'ve|we've)$/.test(norm(i - 1)) &&
@@ -128,7 +142,11 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     }
     if (verbs.at(words, i)) {
       const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
-      const near = mention !== undefined || subjects.has(lead) || i - clause.from <= 4;
+      const near =
+        mention !== undefined ||
+        subjects.has(lead) ||
+        i - clause.from <= 4 ||
+        /^(?:one|ones|side)$/.test(norm(clause.from + 2));
       const part = near ? subjectOf(talk, clause, i) : undefined;
       const denial = denialBefore(talk, clause, i);
       // "no pull", "no drain": a noun, not a verb that is denied

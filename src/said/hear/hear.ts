@@ -14,9 +14,11 @@ import { hearStates } from './hear-states.ts';
 import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
 import { hearWorks } from './hear-works.ts';
 import type { Heard, HeardObservation } from './heard.ts';
+import { joinTypes } from './join-types.ts';
 import { markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { scopesOf } from './scope.ts';
+import { putRight } from './sound-alike.ts';
 import { stationPath } from './station-path.ts';
 import { Talk } from './talk.ts';
 import { quoteOf, wordsOf } from './word.ts';
@@ -27,7 +29,8 @@ import { knowWritten } from './written-name.ts';
  * vehicle given, parts that it cannot have are not heard.
  */
 export function hear(cues: readonly Cue[], context: { readonly vehicle?: VehicleKind } = {}): Heard {
-  const all = wordsOf(cues);
+  const spoken = wordsOf(cues);
+  const all = { ...spoken, words: putRight(spoken.words) };
   const marks = markWords(all.words);
   const clauses = clausesOf(marks);
   const path = stationPath(marks, clauses);
@@ -49,6 +52,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   }
   dropPresence(drafts);
   drafts.sort((a, b) => a.at - b.at);
+  joinTypes(drafts, all.words);
   dropEchoes(drafts, marks.mentions);
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);

@@ -2,12 +2,13 @@
 import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { parts, stations } from '../../catalogue/index.ts';
 import { commonWords } from './common-words.ts';
-import { defectTable, workVerbs } from './defect-words.ts';
+import { defectTable } from './defect-words.ts';
 import { goodTable, praiseWords } from './good-words.ts';
 import { fractions, ones, ordinals, scales, teens, tens } from './number-words.ts';
 import { PhraseIndex, phraseList, phrasesOf } from './phrase-index.ts';
 import { type TypeWord, typeWords } from './type-words.ts';
 import { normsOf } from './word.ts';
+import { workVerbs } from './work-words.ts';
 
 const plural = (word: string): string =>
   /(?:s|x|ch|sh)$/.test(word)

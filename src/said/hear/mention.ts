@@ -88,7 +88,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       hit.length === 1 &&
       verbish.has(said) &&
       ((joined &&
-        ((verbWhen.has(before.norm) && !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
+        ((verbWhen.has(before.norm) &&
+          !(before.norm === 'and' && !said.endsWith('s')) &&
+          !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
           last?.to === i ||
           (/^lights?$/.test(said) &&
             taken[i - 1] === 1 &&
@@ -131,6 +133,14 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       i += hit.length;
       continue;
     }
+    const oneOf =
+      next === 'one' &&
+      taken[i + hit.length + 1] !== 1 &&
+      last &&
+      i - last.to <= 6 &&
+      /^(?:black|gray|grey|galley|fresh)$/.test(said)
+        ? last.parts
+        : undefined;
     const lid =
       /^doors?(?: |$)/.test(said) && i - (recently.at(-1)?.at ?? 0) < 30 && !starts[i - 1]
         ? recent.slice(0, 3).find((p) => lidded.test(p))
@@ -141,11 +151,13 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: lid
-        ? [lid, ...hit.values]
-        : ofCoach
-          ? ['sidewall_structure', ...hit.values]
-          : inOrder(hit.values, recent, said),
+      parts: oneOf
+        ? [...oneOf]
+        : lid
+          ? [lid, ...hit.values]
+          : ofCoach
+            ? ['sidewall_structure', ...hit.values]
+            : inOrder(hit.values, recent, said),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&

@@ -18,6 +18,7 @@ export function peopleIn(words: readonly Word[], isName: (i: number) => boolean)
     const before = words[i - 1];
     const after = words[i + 1];
     if (before && before.stop === 0 && /^(?:the|a|an|by|of)$/.test(before.norm)) things.add(w.norm);
+    if (before?.norm === 'and' && /^(?:me|him|her|i)$/.test(words[i - 2]?.norm ?? '')) people.add(w.norm);
     if (w.stop > 0 && itemAt(words, i + 1)) continue;
     const alone = w.stop > 0 && (before === undefined || before.stop > 0);
     const first = before === undefined || before.stop === 2;

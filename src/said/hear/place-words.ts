@@ -112,6 +112,13 @@ export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined
     } else if (
       n in depths &&
       !depth &&
+      !(
+        at === i &&
+        to === i &&
+        /^(?:inside|outside)$/.test(n) &&
+        words[at]?.stop !== 0 &&
+        (i === 0 || (words[i - 1]?.stop ?? 2) === 2)
+      ) &&
       (side ||
         end ||
         (/^(?:inner|outer)$/.test(n) && words[at]?.capital) ||

@@ -51,3 +51,14 @@ export function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: n
     (n === 'and' && k > clause.from && verbs.at(words, k - 1) !== undefined)
   );
 }
+
+/** A denial that ends its clause and whose verb was said before: "the outside one does not". */
+export function isLeftOut(talk: Talk, clause: Clause, i: number): boolean {
+  const { words, places } = talk.marks;
+  const n = words[i]?.norm ?? '';
+  const short = /^(?:doesn't|won't|didn't|don't)$/.test(n) && i === clause.to - 1;
+  const long = /^(?:does|do|did|will)$/.test(n) && words[i + 1]?.norm === 'not' && i + 2 === clause.to;
+  if ((!short && !long) || i === clause.from) return false;
+  const before = words[i - 1]?.norm ?? '';
+  return /^(?:one|ones|other|others|side)$/.test(before) || places.some((p) => p.to === i);
+}

@@ -76,3 +76,12 @@ export const strongNames: ReadonlySet<string> = new Set([
   'water temp',
   'coolant temp',
 ]);
+
+/** Readings that stand on two parts in the catalogue, and the one the record keeps. */
+export const canonical: Readonly<Record<string, string>> = {
+  'coach/gvwr': 'cert_label/gvwr',
+  'coach/gcwr': 'chassis_label/gcwr',
+  'chassis_label/wheelbase': 'coach/wheelbase',
+  'generator/generator_hours': 'generator/hours',
+  'hour_meters/generator_hours': 'generator/hours',
+};

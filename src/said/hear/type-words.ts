@@ -16,8 +16,9 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'roof_membrane',
     'type',
-    'fiberglass, rubber=EPDM rubber, epdm=EPDM, tpo=TPO, pvc=PVC, aluminum, metal, one piece, seamless, steel, crowned fiberglass',
+    'fiberglass, rubber=EPDM rubber, epdm=EPDM, tpo=TPO, pvc=PVC, aluminum, metal, steel, crowned fiberglass',
   ],
+  ['roof_membrane', 'construction', 'one piece, seamless, two piece'],
   [
     'body_paint',
     'type',
