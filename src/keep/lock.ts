@@ -84,9 +84,16 @@ export async function takeLock(folder: string, now: Date = new Date()): Promise<
   for (let tries = 0; tries < 20; tries++) {
     try {
       const handle = await open(file, 'wx', 0o600);
-      await handle.writeFile(text);
-      await handle.sync();
-      await handle.close();
+      try {
+        await handle.writeFile(text);
+        await handle.sync();
+      } catch (error) {
+        // An empty lock would be believed for a minute, and nobody holds it.
+        await rm(file, { force: true }).catch(() => undefined);
+        throw error;
+      } finally {
+        await handle.close();
+      }
       if ((await readFile(file, 'utf8').catch(() => '')) === text) return hold(file, text);
     } catch (error) {
       if (errorCode(error) !== 'EEXIST') throw error;

@@ -1,6 +1,6 @@
 // Why: files as clumsy or hostile hands make them must end in a sentence with a remedy, never in a stack trace, a hang or a leak.
 import { execFileSync } from 'node:child_process';
-import { mkdir, mkdtemp, rm, symlink, utimes, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, rm, symlink, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -200,3 +200,17 @@ test.skipIf(process.platform === 'win32')('a name of a file does not steer the t
   expect(ran.err).toContain('two lines ?[31mred ?txt: The path leads out of the walk folder.');
   for (const sign of ['\u001b', '\u202e']) expect(ran.err).not.toContain(sign);
 });
+
+test.skipIf(process.platform !== 'linux')(
+  'a full disk is told as such, and leaves no half document',
+  async () => {
+    await put('walk/readings.csv', 'part,aspect,value\ntire,present,yes\n');
+    await mkdir(join(folder, 'out'));
+    // Whatever is written to this device meets a full disk.
+    await symlink('/dev/full', join(folder, 'out', 'report.pdf.part'));
+    const ran = await inside(['packet', join(folder, 'walk'), '--out', join(folder, 'out')]);
+    expect(ran.code).toBe(1);
+    expect(ran.err).toContain('The disk is full.');
+    expect(await readdir(join(folder, 'out'))).toEqual([]);
+  },
+);

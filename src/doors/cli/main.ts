@@ -81,13 +81,13 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 
 /** What the system says of a file or a folder (no room, no right, not there), in words; undefined for anything else. */
 function fileTrouble(error: unknown): string | undefined {
-  if (!(error instanceof Error) || !('syscall' in error) || !('path' in error) || !('code' in error))
-    return undefined;
+  if (!(error instanceof Error) || !('syscall' in error) || !('code' in error)) return undefined;
   const [says, remedy] = troubles[String(error.code)] ?? [
     `It cannot be read or written (${error.code}).`,
     'Check the path, its rights and the disk.',
   ];
-  return `${error.path}: ${says}\n  ${remedy}`;
+  // A write into an open file does not say which one.
+  return `${'path' in error ? `${error.path}: ` : ''}${says}\n  ${remedy}`;
 }
 
 const troubles: Readonly<Record<string, readonly [says: string, remedy: string]>> = {

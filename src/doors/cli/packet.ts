@@ -1,5 +1,5 @@
 // Why: the main job in one command: a walk folder in, the whole packet out, and one screen that says what matters.
-import { mkdir, rename, writeFile } from 'node:fs/promises';
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { EntryOf } from '../../said/entry.ts';
 import type { OpenWalk } from '../files/open-walk.ts';
@@ -50,8 +50,14 @@ export const packetCommand: Command = {
       if (steps.some((step) => step === '' || step.startsWith('.')))
         throw new Error(`packet: "${name}" is not a plain name`);
       await mkdir(join(out, ...steps.slice(0, -1)), { recursive: true });
-      await writeFile(join(out, `${name}.part`), bytes);
-      await rename(join(out, `${name}.part`), join(out, name));
+      const part = join(out, `${name}.part`);
+      try {
+        await writeFile(part, bytes);
+        await rename(part, join(out, name));
+      } catch (error) {
+        await rm(part, { force: true }).catch(() => undefined);
+        throw error;
+      }
     }
     progress.end();
     io.out(summary(packet, walk.account, io));
