@@ -109,7 +109,7 @@ export function documentRoutes(app: Router, house: House): void {
       const asked = (await readJsonBody(c, 100_000, {})) as { readonly by?: unknown };
       const by = typeof asked?.by === 'string' && asked.by !== '' ? asked.by.slice(0, 400) : 'somebody';
       const { packet, upTo } = await find(unit);
-      const files = await packetFiles(packet);
+      const files = await packetFiles(packet, { photos });
       const documents = files.map((f) => ({
         name: f.name,
         sha256: createHash('sha256').update(f.bytes).digest('hex'),

@@ -7,19 +7,14 @@ import { plainValue } from '../../published/plain-value.ts';
 import type { Value } from '../../said/entry.ts';
 import { unitFact } from '../../units/unit.ts';
 
-export { dayWithAge, plainDay as sayDay } from '../../published/plain-day.ts';
+export { plainDay as sayDay } from '../../published/plain-day.ts';
 export {
   aspectName,
   factWords as sayFact,
   partName,
   subjectTitle,
-  subjectWords,
 } from '../../published/plain-subject.ts';
-export {
-  feetAndInches,
-  plainNumber as sayNumber,
-  plainQuantity as sayQuantity,
-} from '../../published/plain-value.ts';
+export { plainNumber as sayNumber } from '../../published/plain-value.ts';
 export { showMoney as sayMoney } from '../../units/money.ts';
 
 /** The value as words; the part and aspect say whether it is money, a year, a date code. */

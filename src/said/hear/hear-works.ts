@@ -5,6 +5,7 @@ import { defectPhrases, verbs } from './lexicon.ts';
 import { isLeftOut, isPredicate, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
+import { wordTable } from './word-table.ts';
 import { neededThings } from './work-words.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
@@ -14,7 +15,7 @@ const working = set(
   'work works worked working run runs ran running start starts started fire fires light lights lit opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
     'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings',
 );
-const particles: Readonly<Record<string, RegExp>> = {
+const particles: Readonly<Record<string, RegExp>> = wordTable({
   go: /^(?:out|in|up|down|on)$/,
   goes: /^(?:out|in|up|down|on)$/,
   come: /^(?:on|out|in)$/,
@@ -40,7 +41,7 @@ const particles: Readonly<Record<string, RegExp>> = {
   hold: /^(?:pressure|water|air|vacuum|charge|steady|them|it|up|fine|good)$/,
   running: /^(?:fine|good|great|smooth|now)$/,
   level: /^(?:itself|up|fine)$/,
-};
+});
 /** Said by somebody who did it: "I ran it", "we tested both". */
 const done = set(
   'ran run tested test tried cycled operated opened leveled started flushed lit fired exercised extended',

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { aspectOf, partOf } from '../../catalogue/index.ts';
+import { isPlace } from '../../catalogue/place.ts';
 import { isState } from '../../catalogue/state.ts';
 import { hear } from './hear.ts';
 import { hearJson } from './hear-json.ts';
@@ -168,6 +169,19 @@ describe('laws', () => {
       { seed: 11, numRuns: 500 },
     );
   });
+  test.each(['constructor', 'valueOf', 'toString', '__proto__', 'hasOwnProperty'])(
+    'a spoken "%s" is a word like any other',
+    (word) => {
+      const cues = [
+        { start: 0, end: 4, text: `The left ${word} tire has nine thirty-seconds.` },
+        { start: 4, end: 8, text: `${word} ${word} front ${word} leaks, ${word} volts twelve point six.` },
+      ];
+      for (const o of hear(cues).observations) {
+        expect(partOf(o.part)).toBeDefined();
+        if (o.place !== undefined) expect(isPlace(o.place)).toBe(true);
+      }
+    },
+  );
   test('the same words give the same observations', () => {
     const cues = [
       {

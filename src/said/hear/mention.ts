@@ -1,8 +1,10 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
+
 import { partOf } from '../../catalogue/index.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
+import { wordTable } from './word-table.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
 export interface Mention {
@@ -26,7 +28,7 @@ const verbish = words_(
 );
 const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
 /** Words that name a part only where its family is talked about. */
-const family: Readonly<Record<string, RegExp>> = {
+const family: Readonly<Record<string, RegExp>> = wordTable({
   house: /batter|disconnect/,
   chassis: /batter|disconnect/,
   cell: /batter/,
@@ -46,14 +48,14 @@ const family: Readonly<Record<string, RegExp>> = {
   seal: /^slide|window|door|awning/,
   battery: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
   batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
-};
+});
 /** Words that name no part right after one of these. */
-const unless: Readonly<Record<string, RegExp>> = { cord: /^tire/, belt: /seat/, steps: /^ladder/ };
+const unless: Readonly<Record<string, RegExp>> = wordTable({ cord: /^tire/, belt: /seat/, steps: /^ladder/ });
 /** Words that name a part only when one of these follows. */
-const followed: Readonly<Record<string, RegExp>> = {
+const followed: Readonly<Record<string, RegExp>> = wordTable({
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
   chassis: /^(?:one|two|battery|batteries|resting|three|four|bank|side|disconnect)$/,
-};
+});
 
 /** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
 export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {

@@ -1,6 +1,7 @@
 // Why: the words of English numbers, as people say them and recognisers write them.
+import { wordTable } from './word-table.ts';
 
-export const ones: Readonly<Record<string, number>> = {
+export const ones: Readonly<Record<string, number>> = wordTable({
   zero: 0,
   one: 1,
   two: 2,
@@ -11,8 +12,8 @@ export const ones: Readonly<Record<string, number>> = {
   seven: 7,
   eight: 8,
   nine: 9,
-};
-export const teens: Readonly<Record<string, number>> = {
+});
+export const teens: Readonly<Record<string, number>> = wordTable({
   ten: 10,
   eleven: 11,
   twelve: 12,
@@ -23,8 +24,8 @@ export const teens: Readonly<Record<string, number>> = {
   seventeen: 17,
   eighteen: 18,
   nineteen: 19,
-};
-export const tens: Readonly<Record<string, number>> = {
+});
+export const tens: Readonly<Record<string, number>> = wordTable({
   twenty: 20,
   thirty: 30,
   forty: 40,
@@ -34,16 +35,16 @@ export const tens: Readonly<Record<string, number>> = {
   seventy: 70,
   eighty: 80,
   ninety: 90,
-};
-export const scales: Readonly<Record<string, number>> = {
+});
+export const scales: Readonly<Record<string, number>> = wordTable({
   hundred: 100,
   thousand: 1000,
   thousands: 1000,
   grand: 1000,
   million: 1_000_000,
-};
+});
 /** Parts of one; the key is what follows a count: "three quarters", "five eighths". */
-export const fractions: Readonly<Record<string, number>> = {
+export const fractions: Readonly<Record<string, number>> = wordTable({
   half: 1 / 2,
   halves: 1 / 2,
   third: 1 / 3,
@@ -58,8 +59,8 @@ export const fractions: Readonly<Record<string, number>> = {
   tenths: 1 / 10,
   sixteenth: 1 / 16,
   sixteenths: 1 / 16,
-};
-export const ordinals: Readonly<Record<string, number>> = {
+});
+export const ordinals: Readonly<Record<string, number>> = wordTable({
   first: 1,
   second: 2,
   third: 3,
@@ -83,8 +84,8 @@ export const ordinals: Readonly<Record<string, number>> = {
   thirtieth: 30,
   fortieth: 40,
   fiftieth: 50,
-};
-const marks: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
+});
+const marks: Readonly<Record<string, number>> = wordTable({ '½': 0.5, '¼': 0.25, '¾': 0.75 });
 
 /** The value of a number written in digits: "41212", "12.7", "3/4", "½". */
 export function digitsValue(norm: string): number | undefined {

@@ -1,7 +1,8 @@
 // Why: the words of places, as data.
+import { wordTable } from './word-table.ts';
 // Trade usage (common practice, no source).
 
-export const sides: Readonly<Record<string, 'left' | 'right'>> = {
+export const sides: Readonly<Record<string, 'left' | 'right'>> = wordTable({
   left: 'left',
   driver: 'left',
   drivers: 'left',
@@ -18,8 +19,8 @@ export const sides: Readonly<Record<string, 'left' | 'right'>> = {
   lr: 'left',
   rf: 'right',
   rr: 'right',
-};
-export const ends: Readonly<Record<string, 'front' | 'rear' | 'middle'>> = {
+});
+export const ends: Readonly<Record<string, 'front' | 'rear' | 'middle'>> = wordTable({
   front: 'front',
   rear: 'rear',
   back: 'rear',
@@ -40,16 +41,16 @@ export const ends: Readonly<Record<string, 'front' | 'rear' | 'middle'>> = {
   rf: 'front',
   rr: 'rear',
   steering: 'front',
-};
-export const depths: Readonly<Record<string, 'inner' | 'outer'>> = {
+});
+export const depths: Readonly<Record<string, 'inner' | 'outer'>> = wordTable({
   inner: 'inner',
   inside: 'inner',
   outer: 'outer',
   outside: 'outer',
   inners: 'inner',
   outers: 'outer',
-};
-export const spots: Readonly<Record<string, string>> = {
+});
+export const spots: Readonly<Record<string, string>> = wordTable({
   bathroom: 'bath',
   bath: 'bath',
   bedroom: 'bedroom',
@@ -69,7 +70,7 @@ export const spots: Readonly<Record<string, string>> = {
   exterior: 'outside',
   upper: 'upper',
   lower: 'lower',
-};
+});
 export const sideNeeds = new Set(['driver', 'drivers', 'passenger', 'passengers', 'street', 'road', 'curb']);
 export const fillers = new Set(["'s", 'side', 'hand', 'the', 'on', 'corner', 'one', 'and']);
 export const notAfter = new Set([
@@ -88,7 +89,7 @@ export const notAfter = new Set([
 
 /** Numbered things that are places: "leg two", "battery two", "axle one". */
 export const numbered = new Set('leg battery axle zone pack bank bay cylinder line channel'.split(' '));
-export const numberWord: Readonly<Record<string, string>> = {
+export const numberWord: Readonly<Record<string, string>> = wordTable({
   one: 'one',
   two: 'two',
   three: 'three',
@@ -104,4 +105,4 @@ export const numberWord: Readonly<Record<string, string>> = {
   a: 'a',
   b: 'b',
   c: 'c',
-};
+});

@@ -129,12 +129,6 @@ export const hypothetical = phraseList(
     "would, you'd, you could, could get, you would, you might, you want, you wanna, you can, you will, you'll, imagine, let's say, say you, should you, were to, suppose, make sure, you need, you're gonna, you are gonna, you're going to, you buy, you ever, you get, try that, it'd, it would, i'd, they'd, we'd, wouldn't",
   ),
 );
-export const askers = phraseList(
-  list(
-    "what would, how about, is that, is it, are they, did you, do you, can you, could you, would you, right, see that, you know, isn't it, what's, where's, which one, who's",
-  ),
-);
-
 /** Not checked, not known. The longest match wins. */
 export const unknowns = phraseList(
   list(
