@@ -1,6 +1,8 @@
 // Why: lining is what stops a heavy coach.
+
 import { liningWatch } from '../../standards/trade-practice/engine-and-chassis.ts';
 import { liningAirDrum } from '../../standards/us-code-of-federal-regulations/49-cfr-393-47.ts';
+import { mayHaveAirBrakes } from '../making/brakes.ts';
 import { numberProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -10,7 +12,7 @@ export const brakeLiningAir: Rule = {
   why: 'It is the stopping distance.',
   part: 'brake_drum_rotor',
   aspect: 'lining',
-  appliesTo: (facts) => facts.kind === undefined || facts.kind === 'class-a-diesel',
+  appliesTo: mayHaveAirBrakes,
   look: 'Through the inspection hole, or with the wheel off.',
   minutes: 10,
   steps: [

@@ -1,5 +1,7 @@
 // Why: the floor for hydraulic and electric brakes is thinner than for air.
+
 import { liningHydraulic } from '../../standards/us-code-of-federal-regulations/49-cfr-393-47.ts';
+import { mayHaveAirBrakes } from '../making/brakes.ts';
 import { numberProofs } from '../making/proofs.ts';
 import type { Rule } from '../rule.ts';
 
@@ -9,7 +11,7 @@ export const brakeLiningHydraulic: Rule = {
   why: 'It is the stopping distance.',
   part: 'brake_drum_rotor',
   aspect: 'lining',
-  appliesTo: (facts) => facts.kind !== undefined && facts.kind !== 'class-a-diesel',
+  appliesTo: (facts) => !mayHaveAirBrakes(facts),
   look: 'Through the caliper, or with the wheel off.',
   minutes: 10,
   steps: [{ weight: 'danger', must: 'at least', limit: liningHydraulic }],
