@@ -148,11 +148,11 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
 
 /** Minutes that the fall took: "in a minute", "over two minutes"; undefined where none are said. */
 function inMinutes(talk: Talk, n: NumberSpan): number | undefined {
-  const { words, numbers } = talk.marks;
+  const { words, numberAt } = talk.marks;
   for (let i = n.to; i < n.to + 5 && i < words.length; i++) {
     const w = words[i]?.norm ?? '';
     if (/^minutes?$/.test(w)) return 1;
-    const other = numbers.find((x) => x.from === i);
+    const other = numberAt.from(i);
     if (other) return other.unit?.units[0] === 'min' ? (other.readings[0]?.value ?? 1) : undefined;
     if (!/^(?:in|a|per|over|the|one|psi|pounds|for|after)$/.test(w)) return undefined;
   }

@@ -123,7 +123,7 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       (words[at - 1]?.stop ?? 0) > 0 ||
       ending.test(norm(at)) ||
       clause.mentions.some((m) => m.from === at) ||
-      (talk.marks.places.some((p) => p.from === at) && before !== undefined);
+      (talk.marks.placeAt.from(at) !== undefined && before !== undefined);
     const filler =
       good.length === 1 &&
       /^(?:okay|ok|good|fine|fair|new|full|level|clear|clean|held|even|true|fresh|hot|pass|passed|strong|sound|square|flush|firm|quiet)$/.test(

@@ -1,6 +1,7 @@
 // Why: model year, VIN, stock number and trouble codes are read aloud piece by piece.
 import type { Clause } from './clause.ts';
 import { itemAt } from './number-item.ts';
+import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
 import { nameAt } from './written-name.ts';
 
@@ -13,6 +14,15 @@ export type Put = (
   length: number,
   weight: number,
 ) => void;
+
+/** The first number within twelve words. */
+const clauseOrNext = (talk: Talk, to: number): NumberSpan | undefined => {
+  for (let i = to; i <= to + 12; i++) {
+    const n = talk.marks.numberAt.from(i);
+    if (n) return n;
+  }
+  return undefined;
+};
 
 /** "2018 Corvanta Solstrand, the 41 B": year, maker, model and floor plan of the coach. */
 export function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
@@ -62,7 +72,7 @@ export function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Arra
         0.8,
       );
     taken.fill(1, span.to, to);
-    const next = talk.marks.numbers.find((s) => s.from >= to && s.from - to <= 12);
+    const next = clauseOrNext(talk, to);
     const letter = next ? words[next.bare] : undefined;
     if (
       next &&

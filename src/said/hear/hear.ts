@@ -15,6 +15,7 @@ import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
 import { hearWorks } from './hear-works.ts';
 import type { Heard, HeardObservation } from './heard.ts';
 import { joinTypes } from './join-types.ts';
+import type { MarkedAt } from './marked-at.ts';
 import { markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { scopesOf } from './scope.ts';
@@ -53,7 +54,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   dropPresence(drafts);
   drafts.sort((a, b) => a.at - b.at);
   joinTypes(drafts, all.words);
-  dropEchoes(drafts, marks.mentions);
+  dropEchoes(drafts, marks.mentionAt);
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);
   const observations = drafts.map((d, i): HeardObservation => {
@@ -90,7 +91,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
 }
 
 /** The same good news of the same part within a breath is said once. */
-function dropEchoes(drafts: Draft[], mentions: readonly Mention[]): void {
+function dropEchoes(drafts: Draft[], mentionAt: MarkedAt<Mention>): void {
   for (let i = drafts.length - 1; i > 0; i--) {
     const d = drafts[i] as Draft;
     if (d.sense !== 'operates' && !(d.sense === 'condition' && d.polarity === 'good')) continue;
@@ -104,9 +105,7 @@ function dropEchoes(drafts: Draft[], mentions: readonly Mention[]): void {
           o.polarity === d.polarity &&
           d.at - o.at <= 25,
       );
-    const named =
-      before &&
-      mentions.some((m) => m.from > d.at - 25 && m.to <= d.at && m.parts[0] === d.part && d.at - m.to <= 6);
+    const named = before && [0, 1, 2, 3, 4, 5, 6].some((k) => mentionAt.to(d.at - k)?.parts[0] === d.part);
     if (before && !named) drafts.splice(i, 1);
   }
 }

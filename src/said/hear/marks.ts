@@ -2,6 +2,7 @@
 
 import { placeNames } from './common-words.ts';
 import { aspectPhrases, isKnownWord } from './lexicon.ts';
+import { MarkedAt } from './marked-at.ts';
 import { type Mention, mentionsIn } from './mention.ts';
 import { isPronounOne } from './number-item.ts';
 import { type NumberSpan, numbersIn } from './number-span.ts';
@@ -23,6 +24,10 @@ export interface Marks {
   readonly mentions: readonly Mention[];
   readonly aspects: readonly AspectHit[];
   readonly places: readonly PlaceHit[];
+  /** The same by the word they begin or end at. */
+  readonly numberAt: MarkedAt<NumberSpan>;
+  readonly mentionAt: MarkedAt<Mention>;
+  readonly placeAt: MarkedAt<PlaceHit>;
   readonly clauseOf: readonly number[];
   readonly sentenceOf: readonly number[];
   /** Capitalised words that are no ordinary ones. */
@@ -130,6 +135,9 @@ export function markWords(stream: readonly Word[]): Marks {
     mentions,
     aspects,
     places,
+    numberAt: new MarkedAt(numbers),
+    mentionAt: new MarkedAt(mentions),
+    placeAt: new MarkedAt(places),
     clauseOf,
     sentenceOf,
     isName: (i) => isName(i) && !people.has(words[i]?.norm ?? ''),

@@ -1,4 +1,5 @@
 // Why: dates are spoken as bare numbers: the year a thing was made, and the year by which it is to be replaced.
+import type { Mention } from './mention.ts';
 import { digitString } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -65,7 +66,8 @@ export function limitYear(talk: Talk, span: NumberSpan): string | undefined {
 const limitedParts = /_alarm$|^extinguisher$/;
 /** The alarm or extinguisher that was named last before the number. */
 export function nearestAlarm(talk: Talk, parts: readonly string[], span: NumberSpan): string | undefined {
-  const named = talk.marks.mentions.filter((m) => m.to <= span.from && span.from - m.to < 40).at(-1);
+  let named: Mention | undefined;
+  for (let i = span.from; !named && i > span.from - 40 && i > 0; i--) named = talk.marks.mentionAt.to(i);
   return (
     named?.parts.find((p) => limitedParts.test(p)) ?? parts.slice(0, 4).find((p) => limitedParts.test(p))
   );

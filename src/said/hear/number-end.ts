@@ -9,7 +9,7 @@ const small =
   /^(?:and|or|but|on|in|at|of|to|up|down|by|for|with|from|the|so|then|that|which|it|i|we|is|was|as|if|when|out|all|both|each|cold|over|under|total|per|now|right|here|there|this|there's|after|before|inside|outside|full|empty|resting|today|exactly|even|flat|max|instead|too|also|again|still|ish|maybe|a|an|where|because|since|he|they|you|we|'s|no|not|left|front|rear|only|at|across|along|around|behind|near|towards|driver|passenger|amp)$/;
 /** True when nothing stands behind the number that it counts. */
 export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
-  const { words, numbers, mentions, places } = talk.marks;
+  const { words, numberAt, mentionAt, placeAt } = talk.marks;
   const next = words[span.to];
   if (!next || (words[span.to - 1]?.stop ?? 2) > 0) return true;
   return (
@@ -17,9 +17,9 @@ export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
     typePhrases.at(words, span.to) !== undefined ||
     defectPhrases.at(words, span.to) !== undefined ||
     goodPhrases.at(words, span.to) !== undefined ||
-    numbers.some((n) => n.from === span.to) ||
-    mentions.some((m) => m.from === span.to) ||
-    places.some((p) => p.from === span.to)
+    numberAt.from(span.to) !== undefined ||
+    mentionAt.from(span.to) !== undefined ||
+    placeAt.from(span.to) !== undefined
   );
 };
 /** "2005", "twenty eighteen": as bare words these are years. */
@@ -35,8 +35,8 @@ export const looksLikeYear = (span: NumberSpan): boolean => {
 const isInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
 /** The number that an "in" or "out" belongs to: "seventy-five in and sixty-four out", but "out thirty-nine in forty-four". */
 export function inOutOwner(talk: Talk, at: number): NumberSpan | undefined {
-  const { words, numbers } = talk.marks;
-  const before = numbers.find((n) => n.to === at && words[at - 1]?.stop === 0);
+  const { words, numberAt } = talk.marks;
+  const before = words[at - 1]?.stop === 0 ? numberAt.to(at) : undefined;
   const lead = before && words[before.from - 1];
   if (!before || (lead?.stop === 0 && isInOut(lead.norm))) return undefined;
   const next = words[at + 1]?.norm ?? '';

@@ -24,7 +24,8 @@ export function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: n
       (/^(?:all|both)$/.test(lead) && (!/ing$/.test(verb) || verb === 'working')) ||
       (/s$/.test(verb) && !/ss$/.test(verb))
     );
-  const number = talk.marks.numbers.find((s) => s.to === k + 1 && s.from >= clause.from);
+  const ends = talk.marks.numberAt.to(k + 1);
+  const number = ends && ends.from >= clause.from ? ends : undefined;
   if (number && mentionEnd !== undefined && number.from >= mentionEnd) k = number.from - 1;
   const n = norm(k);
   if (
@@ -37,7 +38,7 @@ export function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: n
     /^(?:open|light|lights|level|seal|power|sound|trip)$/.test(verb) &&
     !(mentionEnd !== undefined && k < mentionEnd) &&
     !subjects.has(n) &&
-    !talk.marks.places.some((p) => p.to === i)
+    !talk.marks.placeAt.to(i)
   )
     return false;
   if (/^(?:open|close|light|lock|level|seal)$/.test(verb) && !subjects.has(n) && !/s$/.test(n)) return false;
@@ -45,7 +46,7 @@ export function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: n
   if (/^(?:works|work|working|worked)$/.test(verb) && !/^(?:i|we|you|he|she)$/.test(lead)) return true;
   if (mentionEnd !== undefined && (k < mentionEnd || k - mentionEnd <= 1)) return true;
   if (subjects.has(n) || n === "'s" || n === "'re" || n === 'are' || n === 'is') return lead !== 'let';
-  if (talk.marks.places.some((p) => p.to === i)) return true;
+  if (talk.marks.placeAt.to(i)) return true;
   return (
     (verbs.at(words, k) !== undefined && mentionEnd !== undefined) ||
     (n === 'and' && k > clause.from && verbs.at(words, k - 1) !== undefined)
@@ -54,11 +55,11 @@ export function isPredicate(talk: Talk, clause: Clause, i: number, mentionEnd: n
 
 /** A denial that ends its clause and whose verb was said before: "the outside one does not". */
 export function isLeftOut(talk: Talk, clause: Clause, i: number): boolean {
-  const { words, places } = talk.marks;
+  const { words, placeAt } = talk.marks;
   const n = words[i]?.norm ?? '';
   const short = /^(?:doesn't|won't|didn't|don't)$/.test(n) && i === clause.to - 1;
   const long = /^(?:does|do|did|will)$/.test(n) && words[i + 1]?.norm === 'not' && i + 2 === clause.to;
   if ((!short && !long) || i === clause.from) return false;
   const before = words[i - 1]?.norm ?? '';
-  return /^(?:one|ones|other|others|side)$/.test(before) || places.some((p) => p.to === i);
+  return /^(?:one|ones|other|others|side)$/.test(before) || placeAt.to(i) !== undefined;
 }

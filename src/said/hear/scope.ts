@@ -125,7 +125,7 @@ function isList(marks: Marks, k: number, from: number): boolean {
     !/^(?:one|two|a|the|it|some|i|we|there|this|that|just|small|slight|little|they|he|she|you|its|so|looks|all|both|everything|and|works|good|okay|ok|dry|fine|clean|solid)$/.test(
       words[k]?.norm ?? '',
     ) &&
-    !marks.mentions.some((m) => m.from === k && !m.weak) &&
-    !marks.numbers.some((m) => m.from === k)
+    marks.mentionAt.from(k)?.weak !== false &&
+    !marks.numberAt.from(k)
   );
 }

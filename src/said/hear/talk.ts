@@ -83,7 +83,7 @@ export class Talk {
       if (clause.to - clause.from === m.to - m.from && !m.weak) this.section = m.parts;
       if (insideParts.has(m.parts[0] ?? '')) this.walkSide = undefined;
     }
-    this.before = new Map(this.placed);
+    this.before = clause.places.length > 0 ? new Map(this.placed) : this.placed;
     this.notePlaces(clause);
   }
 
