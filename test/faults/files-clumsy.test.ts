@@ -62,7 +62,7 @@ describe('what is in the folder', () => {
     await put('walk.vtt', vtt);
     const ran = await record();
     expect(ran.code).toBe(0);
-    expect(ran.err).toContain('unit.json: This is neither a file nor a folder.');
+    expect(ran.err).toContain('unit.json: This is not a plain file.');
   });
 
   test.skipIf(process.platform === 'win32')(

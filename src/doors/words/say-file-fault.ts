@@ -33,7 +33,14 @@ const sentences: Readonly<Record<string, Say>> = {
   'no-folder': () => ['There is no such folder.', 'Check the path.'],
   'no-file': () => ['There is no such file.', 'Check the path.'],
   'not-a-folder': () => ['This is a file, not a folder.', 'Give the folder that holds the walk.'],
-  'not-a-file': () => ['This is neither a file nor a folder.', 'Only plain files are read.'],
+  'not-a-file': () => [
+    'This is not a plain file.',
+    'Put the file itself there; folders, pipes and devices are not read.',
+  ],
+  'not-a-segment': () => [
+    'This segment of the transcript has no words or no times.',
+    'Its raw text is kept; the rest of the transcript was read.',
+  ],
   unreadable: (why) => [`The file could not be opened (${why}).`, 'Check that it may be read.'],
   'too-many-files': (most) => [
     `The folder holds more than ${most} files.`,
@@ -52,7 +59,10 @@ const sentences: Readonly<Record<string, Say>> = {
     'Put a cell that holds a comma into quotation marks.',
   ],
   'cell-missing': (column) => [`The cell "${column}" is empty.`, 'Fill it in.'],
-  'cell-wrong': (column, was, should) => [`"${was}" cannot be read as ${column}.`, `Write ${should}.`],
+  'cell-wrong': (column, was, should) => [
+    `"${was}" in the column "${column}" cannot be read.`,
+    `Write ${should}.`,
+  ],
   'too-many-rows': (most) => [`There are more than ${most} rows.`, 'Leave out the least like this unit.'],
   'part-missing': () => ['No part is named.', 'Write a part id of the catalogue.'],
   'aspect-missing': () => [
