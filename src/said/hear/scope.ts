@@ -1,17 +1,14 @@
 // Why: whether a word is denied, guessed, hearsay, supposed or about another coach is decided by triggers and how far they reach.
+import { deniedIn, ownDenials } from './denial.ts';
 import type { Marks } from './marks.ts';
 import { itemAt } from './number-item.ts';
 import {
   conditions,
-  denyAfter,
-  denyBefore,
   estimates,
   guesses,
   hearsay,
   hypothetical,
-  notDenial,
   otherCoach,
-  scopeEnds,
   stories,
 } from './trigger-words.ts';
 
@@ -24,14 +21,11 @@ export interface Scopes {
   readonly saidBy: readonly (string | undefined)[];
 }
 
-/** How many words a denial reaches at most. */
-const reach = 9;
-
 /** Works out the scopes of a marked stream. Linear in its length. */
 export function scopesOf(marks: Marks): Scopes {
   const { words, clauseOf, sentenceOf } = marks;
   const n = words.length;
-  const denied = new Uint8Array(n);
+  const denied = deniedIn(marks, ownDenials);
   const guessed = new Uint8Array(n);
   const elsewhere = new Uint8Array(n);
   const saidBy: (string | undefined)[] = new Array(n).fill(undefined);
@@ -40,23 +34,6 @@ export function scopesOf(marks: Marks): Scopes {
     while (k > 0 && clauseOf[k - 1] === clauseOf[i]) k--;
     return k;
   };
-  for (let i = 0; i < n; i++) {
-    const pseudo = notDenial.at(words, i);
-    if (pseudo) {
-      i += pseudo.length - 1;
-      continue;
-    }
-    const before = denyBefore.at(words, i);
-    if (before && !(words[i]?.norm === 'no' && words[i]?.stop === 1)) {
-      for (let k = i + before.length, left = reach; k < n && left > 0; k++, left--) {
-        if (sentenceOf[k] !== sentenceOf[i] || scopeEnds.at(words, k)) break;
-        if (clauseOf[k] !== clauseOf[i] && !isList(marks, k, i)) break;
-        denied[k] = 1;
-      }
-    }
-    const after = denyAfter.at(words, i);
-    if (after) for (let k = clauseStart(i); k < i; k++) denied[k] = 1;
-  }
   const mark = (from: number, of: number, kind: 1 | 2): void => {
     for (let k = from; k < n && clauseOf[k] === clauseOf[of]; k++)
       if (elsewhere[k] !== 1) elsewhere[k] = kind;
@@ -113,19 +90,3 @@ export function scopesOf(marks: Marks): Scopes {
 /** "I had one seventeen volts": the "one" belongs to a number. */
 const endsInNumber = (words: Marks['words'], i: number): boolean =>
   words[i]?.norm === 'one' && words[i]?.stop === 0 && itemAt(words, i + 1) !== undefined;
-
-/** "no chips, cracks or leaks": a denial runs on over commas while only single words follow. */
-function isList(marks: Marks, k: number, from: number): boolean {
-  const { words, clauseOf } = marks;
-  let length = 0;
-  for (let j = k; j < words.length && clauseOf[j] === clauseOf[k] && length < 5; j++) length++;
-  return (
-    length <= 3 &&
-    (clauseOf[k] ?? 0) - (clauseOf[from] ?? 0) <= 3 &&
-    !/^(?:one|two|a|the|it|some|i|we|there|this|that|just|small|slight|little|they|he|she|you|its|so|looks|all|both|everything|and|works|good|okay|ok|dry|fine|clean|solid)$/.test(
-      words[k]?.norm ?? '',
-    ) &&
-    marks.mentionAt.from(k)?.weak !== false &&
-    !marks.numberAt.from(k)
-  );
-}

@@ -121,3 +121,6 @@ export const unitAfterAn = phrasesOf<Unit>({
   year: 'a',
   quart: '[qt_us]',
 });
+
+/** Every unit that words may mean, once. */
+export const saidUnits: readonly Unit[] = [...new Set(Object.values(table).flatMap((s) => s.units))];
