@@ -18,6 +18,7 @@ import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
 import { markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
+import { restoreStops } from './restore-stops.ts';
 import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
 import { stationPath } from './station-path.ts';
@@ -31,7 +32,7 @@ import { knowWritten } from './written-name.ts';
  */
 export function hear(cues: readonly Cue[], context: { readonly vehicle?: VehicleKind } = {}): Heard {
   const spoken = wordsOf(cues);
-  const all = { ...spoken, words: putRight(spoken.words) };
+  const all = { ...spoken, words: restoreStops(putRight(spoken.words)) };
   const marks = markWords(all.words);
   const clauses = clausesOf(marks);
   const path = stationPath(marks, clauses);
