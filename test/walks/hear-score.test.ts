@@ -92,8 +92,17 @@ const unitNames: Readonly<Record<string, string>> = {
   '[HP]': 'hp',
 };
 
-function scoreOf(walk: string): Score {
-  const text = readFileSync(new URL(`${walk}.vtt`, here), 'utf8');
+/** As recognisers write that give neither capitals nor stops. */
+const withoutStops = (vtt: string): string =>
+  vtt
+    .split('\n')
+    .map((line) =>
+      /-->|^WEBVTT|^NOTE/.test(line) ? line : line.toLowerCase().replace(/[.,!?;:]+(?=\s|$)|["“”]/g, ''),
+    )
+    .join('\n');
+
+function scoreOf(walk: string, change = (vtt: string): string => vtt): Score {
+  const text = change(readFileSync(new URL(`${walk}.vtt`, here), 'utf8'));
   const gold: unknown = JSON.parse(readFileSync(new URL(`${walk}.gold.json`, here), 'utf8'));
   const rows = hearJson(hear(readTranscript(`${walk}.vtt`, text).cues));
   const asked = rows.map((r) => ({
@@ -119,4 +128,31 @@ describe('hearing on annotated walks', () => {
       expect(s.praise.taken_as_fact, 'praise heard as a finding').toBe(0);
     });
   }
+});
+
+/** Walks that the hearing does badly on; w6 and w7 were only scored, never read. Floors under what is reached, to be raised. */
+describe('hearing on walks it was not built on', () => {
+  test.each([
+    ['w5', 0.63, 0.74],
+    ['w6', 0.48, 0.57],
+    ['w7', 0.37, 0.62],
+  ])('%s: recall and precision', (walk, recall, precision) => {
+    const s = scoreOf(walk);
+    expect(s.recall).toBeGreaterThanOrEqual(recall);
+    expect(s.precision).toBeGreaterThanOrEqual(precision);
+    expect(s.negation_errors, 'denied failures heard as failures').toBe(0);
+  });
+});
+
+describe('hearing without capitals and stops', () => {
+  test.each([
+    ['w1', 0.82],
+    ['w2', 0.71],
+    ['w3', 0.73],
+    ['w4', 0.73],
+  ])('%s: recall', (walk, recall) => {
+    const s = scoreOf(walk, withoutStops);
+    expect(s.recall).toBeGreaterThanOrEqual(recall);
+    expect(s.negation_errors, 'denied failures heard as failures').toBe(0);
+  });
 });
