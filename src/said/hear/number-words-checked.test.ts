@@ -1,16 +1,14 @@
 // Why: numbers as words are read back from another speller's words over the whole range, and units as said against another table of units.
-import { createRequire } from 'node:module';
 // @ts-expect-error the package comes without types
 import ucum from '@lhncbc/ucum-lhc';
+// @ts-expect-error the package comes without types
+import numberSpeller from 'number-to-words';
 import { describe, expect, test } from 'vitest';
 import { numbersIn } from './number-span.ts';
 import { saidUnits } from './unit-words.ts';
 import { wordsOf } from './word.ts';
 
-const speller = createRequire(import.meta.url)('number-to-words') as {
-  toWords: (n: number) => string;
-};
-const first = (text: string) => numbersIn(wordsOf([{ start: 0, end: 5, text }]).words)[0]?.readings[0]?.value;
+const speller = numberSpeller as { toWords: (n: number) => string };
 /** As people say it: without the commas that the speller puts between groups. */
 const spoken = (n: number): string => speller.toWords(n).replaceAll(',', '');
 
