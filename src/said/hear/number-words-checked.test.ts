@@ -9,6 +9,7 @@ import { saidUnits } from './unit-words.ts';
 import { wordsOf } from './word.ts';
 
 const speller = numberSpeller as { toWords: (n: number) => string };
+const first = (text: string) => numbersIn(wordsOf([{ start: 0, end: 5, text }]).words)[0]?.readings[0]?.value;
 /** As people say it: without the commas that the speller puts between groups. */
 const spoken = (n: number): string => speller.toWords(n).replaceAll(',', '');
 
