@@ -3,7 +3,7 @@
 // and diseases in discharge summaries, Journal of Biomedical Informatics 34 (2001) 301-310: sensitivity 77.8 %, specificity 94.5 %.
 // The sentences are not part of this repository: they are given by the environment variable NEGATION_SENTENCES, a file of
 // tab-separated concept, sentence and "Affirmed" or "Negated" (the open data set of chapmanbe/negex, Apache-2.0, in that form).
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type Denials, deniedIn } from '../../../src/said/hear/denial.ts';
 import { markWords } from '../../../src/said/hear/marks.ts';
@@ -65,9 +65,9 @@ describe('the reach of a denial', () => {
   });
 
   const file = process.env.NEGATION_SENTENCES ?? '';
-  test.skipIf(!existsSync(file))(
-    'is at least as good as was published with the method (needs NEGATION_SENTENCES)',
-    () => {
+  // Registered only where somebody gives the file: CONTRIBUTING.md says how. The cases above always run.
+  if (file !== '') {
+    test('is at least as good as was published with the method', () => {
       const rows = readFileSync(file, 'utf8')
         .trim()
         .split('\n')
@@ -89,6 +89,6 @@ describe('the reach of a denial', () => {
       expect(count.unread).toBeLessThan(rows.length / 50);
       expect(sensitivity).toBeGreaterThanOrEqual(0.778);
       expect(specificity).toBeGreaterThanOrEqual(0.945);
-    },
-  );
+    });
+  }
 });
