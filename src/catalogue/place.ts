@@ -39,6 +39,8 @@ export const places = {
   'road-front': { along: 0.3, side: 'left', height: 0.55 },
   'road-rear': { along: 0.75, side: 'left', height: 0.55 },
   'full-wall': { along: 0.5, side: 'left', height: 0.55 },
+  outside: { along: 0.35, side: 'right', height: 0.4 },
+  inside: { along: 0.35, side: 'middle', height: 0.5 },
   'driver-door': { along: 0.12, side: 'left', height: 0.45 },
   'rear-left': { along: 0.97, side: 'left', height: 0.5 },
   'rear-right': { along: 0.97, side: 'right', height: 0.5 },

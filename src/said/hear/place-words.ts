@@ -186,6 +186,11 @@ const isPlaceWord = (n: string): boolean => n in sides || n in ends || n in dept
 const curbRoad = (part: string): boolean =>
   partOf(part)?.places.some((p) => p.startsWith('curb') || p.startsWith('road')) ?? false;
 
+/** What stands in pairs beside one another: only there is a thing inner or outer; elsewhere it is inside or outside. */
+const paired = new Set(['tire', 'wheels_lugs', 'valve_stems', 'wheel_bearings', 'brake_drum_rotor']);
+const depthOf = (part: string, depth: PlaceParts['depth']): string | undefined =>
+  depth === undefined || paired.has(part) ? depth : depth === 'outer' ? 'outside' : 'inside';
+
 /** The place as the record writes it: "left-rear-inner"; sides of the coach are curb and road where the part's places are. */
 export function placeIdOf(part: string, p: PlaceParts): string | undefined {
   if (curbRoad(part) && p.side) {
@@ -196,7 +201,7 @@ export function placeIdOf(part: string, p: PlaceParts): string | undefined {
     p.spot && p.spot !== 'tag' ? p.spot : undefined,
     p.side,
     p.end ?? (p.depth && part === 'tire' ? 'rear' : undefined),
-    p.depth,
+    depthOf(part, p.depth),
     p.spot === 'tag' ? 'tag' : undefined,
   ].filter((b) => b !== undefined);
   if (p.spot === 'tag') return p.side ? `${p.side}-tag` : 'tag';
