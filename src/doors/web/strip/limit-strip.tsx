@@ -27,13 +27,13 @@ export function LimitStrip({ finding }: { finding: Finding }) {
   return (
     <svg
       className={`strip ${verdictClass(s.verdict)}`}
-      viewBox="0 0 270 48"
+      viewBox="0 0 270 50"
       role="img"
       aria-label={`${s.readingLabel} against ${s.limitLabel}; ${sayNear(finding)}`}
     >
       <path d={`M${left} 26h${wide}`} stroke="var(--track)" strokeWidth="8" />
       <path d={`M${x(badFrom)} 26H${x(badTo)}`} stroke="currentColor" strokeWidth="8" opacity=".4" />
-      <path d={`M${x(s.limit)} 14v24`} stroke="var(--ink)" strokeWidth="2" />
+      <path d={`M${x(s.limit)} 14v19`} stroke="var(--ink)" strokeWidth="2" />
       {to > from && (
         <path
           d={`M${x(from)} 26H${x(to)}M${x(from)} 22v8M${x(to)} 22v8`}
@@ -45,7 +45,7 @@ export function LimitStrip({ finding }: { finding: Finding }) {
       <text {...anchorAt(x(s.limit), s.limitLabel.length)} y="10">
         {s.limitLabel}
       </text>
-      <text className="read" {...anchorAt(x(s.reading), s.readingLabel.length)} y="46">
+      <text className="read" {...anchorAt(x(s.reading), s.readingLabel.length)} y="47">
         {s.readingLabel}
       </text>
     </svg>
