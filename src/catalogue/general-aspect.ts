@@ -67,5 +67,7 @@ export const generalAspects: readonly Aspect[] = [
   { id: 'measured_rotation', name: 'measured rotation', kind: 'quantity', unit: '{rev}/min' },
   { id: 'measured_energy', name: 'measured energy', kind: 'quantity', unit: 'W.h' },
   { id: 'test_time', name: 'length of the test', kind: 'quantity', unit: 'min' },
+  { id: 'vibration', name: 'vibration', kind: 'yes-no', good: 'no' },
+  { id: 'pulling', name: 'pulling to a side', kind: 'yes-no', good: 'no' },
   { id: 'claim', name: 'praise', kind: 'words' },
 ];

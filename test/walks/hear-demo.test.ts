@@ -78,7 +78,7 @@ describe('the demo walk of the diesel', () => {
     'tire@right-front tread_mid 9 [in_i]/32 neutral',
     'solar_array watts 240 W neutral',
     // on the road and on the scale
-    'road_test_drive operates pulling bad hedged',
+    'road_test_drive pulling pulling bad hedged',
     'road_test_drive vibration_mph 62 [mi_i]/h neutral hedged',
     'scale_weight total 28140 [lb_av] neutral',
     'scale_weight@rear rear 18340 [lb_av] neutral',

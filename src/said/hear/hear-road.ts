@@ -29,7 +29,9 @@ export function hearRoad(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
     const denied = talk.scopes.denied[i] === 1 || denialBefore(talk, clause, i) !== undefined;
     const side = words.slice(i + 1, Math.min(clause.to, i + 8)).some((w) => /^(?:left|right)$/.test(w.norm));
     if (feels.test(n) || (strays.test(n) && (side || denied))) {
-      const state = feels.test(n) ? 'vibrating' : 'pulling';
+      const [aspect, state] = feels.test(n)
+        ? (['vibration', 'vibrating'] as const)
+        : (['pulling', 'pulling'] as const);
       out.push({
         ...draftOf(
           talk,
@@ -38,7 +40,7 @@ export function hearRoad(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
           denied
             ? {
                 part: 'road_test_drive',
-                aspect: 'operates',
+                aspect,
                 state: 'no',
                 sense: 'absent',
                 polarity: 'good',
@@ -46,7 +48,7 @@ export function hearRoad(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
               }
             : {
                 part: 'road_test_drive',
-                aspect: 'operates',
+                aspect,
                 state,
                 sense: 'defect',
                 polarity: 'bad',

@@ -143,7 +143,15 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           talk,
           clause,
           taken,
-          { part, aspect: word.aspect, state: 'no', sense: 'absent', polarity: 'good', weight: 0.8 },
+          // Denied, a way of failing is a way of working: "no surging" is not "does not work".
+          {
+            part,
+            aspect: word.aspect,
+            state: word.aspect === 'operates' ? 'works' : 'no',
+            sense: 'absent',
+            polarity: 'good',
+            weight: 0.8,
+          },
           i,
           hit.length,
         ),
