@@ -2,26 +2,10 @@
 import type { Citation } from '../../standards/standard.ts';
 import type { Rule, Verdict, Weight } from '../rule.ts';
 import { verdictOf } from '../verdict.ts';
+import type { Asked } from './asked.ts';
 import { wordProofs } from './proofs.ts';
 
-export interface NoneCard
-  extends Pick<
-    Rule,
-    | 'id'
-    | 'asks'
-    | 'why'
-    | 'part'
-    | 'aspect'
-    | 'look'
-    | 'minutes'
-    | 'says'
-    | 'next'
-    | 'who'
-    | 'caution'
-    | 'appliesTo'
-    | 'also'
-    | 'expectedAt'
-  > {
+export interface NoneCard extends Asked {
   readonly weight: Weight;
   readonly cite: Citation;
 }

@@ -2,6 +2,7 @@
 import type { Citation } from '../../standards/standard.ts';
 import type { Rule, Verdict, Weight } from '../rule.ts';
 import { verdictOf } from '../verdict.ts';
+import type { Asked } from './asked.ts';
 import { wordProofs } from './proofs.ts';
 
 /** It does not do what it is for. */
@@ -51,24 +52,7 @@ const poorly = [
   'damp',
 ];
 
-export interface WorksCard
-  extends Pick<
-    Rule,
-    | 'id'
-    | 'asks'
-    | 'why'
-    | 'part'
-    | 'aspect'
-    | 'look'
-    | 'minutes'
-    | 'says'
-    | 'next'
-    | 'who'
-    | 'caution'
-    | 'appliesTo'
-    | 'also'
-    | 'expectedAt'
-  > {
+export interface WorksCard extends Asked {
   /** What it is when it does not work. */
   readonly weight: Weight;
   /** What it is when it works badly; a defect where badly is not good enough. */
