@@ -182,6 +182,15 @@ describe('laws', () => {
       }
     },
   );
+  test('volts at no load are not the volts under load', () => {
+    const { observations } = hear([
+      { start: 0, end: 5, text: 'The generator starts. No load one twenty-four volts, sixty-two hertz.' },
+      { start: 5, end: 10, text: 'Both airs on, one sixteen volts, fifty-eight point five hertz.' },
+    ]);
+    const volts = observations.filter((o) => /^(volts|hertz)_/.test(o.aspect)).map((o) => o.aspect);
+    expect(volts.slice(0, 2)).toEqual(['volts_unloaded', 'hertz_unloaded']);
+    expect(volts.slice(2).some((a) => a.endsWith('unloaded'))).toBe(false);
+  });
   test('the same words give the same observations', () => {
     const cues = [
       {

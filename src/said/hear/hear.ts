@@ -23,6 +23,7 @@ import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
 import { stationPath } from './station-path.ts';
 import { Talk } from './talk.ts';
+import { setLoadsApart } from './without-load.ts';
 import { quoteOf, wordsOf } from './word.ts';
 import { knowWritten } from './written-name.ts';
 
@@ -38,22 +39,23 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   const path = stationPath(marks, clauses);
   const talk = new Talk(marks, scopesOf(marks), path);
   knowWritten(talk, all.written);
-  const drafts: Draft[] = [];
+  const heard: Draft[] = [];
   const taken = new Uint8Array(all.words.length + 1);
   let last: Draft | undefined;
   for (const clause of clauses) {
     talk.enter(clause);
     for (const d of hearClause(talk, clause, taken, last)) {
       if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
-      drafts.push(d);
+      heard.push(d);
       if (d.sense !== 'claim') last = d;
       if (d.part === 'coach' && d.aspect === 'year')
         talk.recent.unshift({ parts: ['coach'], at: d.at, weak: false });
       if (d.sense === 'defect') talk.fault = { part: d.part, at: d.at };
     }
   }
-  dropPresence(drafts);
-  drafts.sort((a, b) => a.at - b.at);
+  dropPresence(heard);
+  heard.sort((a, b) => a.at - b.at);
+  const drafts = setLoadsApart(heard, all.words);
   joinTypes(drafts, all.words);
   dropEchoes(drafts, marks.mentionAt);
   const { replaces, retracted } = correctDrafts(marks, drafts);
