@@ -1,35 +1,13 @@
 // Why: the quality of hearing is a number, measured on annotated walks by a script that does not know how the hearing works.
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { hear } from '../../src/said/hear/hear.ts';
-import { hearJson } from '../../src/said/hear/hear-json.ts';
-import { readTranscript } from '../../src/said/transcript/read-transcript.ts';
+import { measureWalk, type WalkScore, withoutStops } from './walk-score.ts';
 
-interface Score {
-  readonly recall: number;
-  readonly recall_must: number;
-  readonly precision: number;
-  readonly position_accuracy: number;
-  readonly unit_accuracy: number;
-  readonly hedged_recall: number;
-  readonly false_distractor: number;
-  readonly negation_errors: number;
-  readonly corrections: {
-    readonly final_found: number;
-    readonly final_gold: number;
-    readonly wrong_value_extracted: number;
-  };
-  readonly praise: { readonly recall: number; readonly taken_as_fact: number };
-}
-
-const here = new URL('../data/walks/', import.meta.url);
-const scorer = new URL('score.mjs', here).href;
-const { score } = (await import(scorer)) as { score: (gold: unknown, observations: unknown) => { S: Score } };
+const scoreOf = (walk: string, change?: (vtt: string) => string): WalkScore => measureWalk(walk, change).S;
 
 /** Floors a little under what is reached; all four walks were looked at while the hearing was built. Raise them, never lower them. */
 const floors: readonly {
   readonly walk: string;
-  readonly least: Partial<Record<keyof Score, number>>;
+  readonly least: Partial<Record<keyof WalkScore, number>>;
   readonly distractors: number;
 }[] = [
   {
@@ -82,45 +60,12 @@ const floors: readonly {
   },
 ];
 
-const unitNames: Readonly<Record<string, string>> = {
-  '[psi]': 'psi',
-  '[gal_us]': 'gal',
-  '[lb_av]': 'lb',
-  '[mi_i]': 'mi',
-  '[ft_i]': 'ft',
-  '[degF]': 'degF',
-  '[HP]': 'hp',
-};
-
-/** As recognisers write that give neither capitals nor stops. */
-const withoutStops = (vtt: string): string =>
-  vtt
-    .split('\n')
-    .map((line) =>
-      /-->|^WEBVTT|^NOTE/.test(line) ? line : line.toLowerCase().replace(/[.,!?;:]+(?=\s|$)|["“”]/g, ''),
-    )
-    .join('\n');
-
-function scoreOf(walk: string, change = (vtt: string): string => vtt): Score {
-  const text = change(readFileSync(new URL(`${walk}.vtt`, here), 'utf8'));
-  const gold: unknown = JSON.parse(readFileSync(new URL(`${walk}.gold.json`, here), 'utf8'));
-  const rows = hearJson(hear(readTranscript(`${walk}.vtt`, text).cues));
-  const asked = rows.map((r) => ({
-    ...r,
-    component: r.part,
-    ...(r.place === undefined ? {} : { position: r.place }),
-    attribute: r.aspect,
-    ...(r.unit === undefined ? {} : { unit: unitNames[r.unit] ?? r.unit }),
-  }));
-  return score(gold, asked).S;
-}
-
 describe('hearing on annotated walks', () => {
   for (const { walk, least, distractors } of floors) {
     test(`${walk} stays above its floors`, () => {
       const s = scoreOf(walk);
       for (const [name, floor] of Object.entries(least)) {
-        expect(s[name as keyof Score] as number, `${walk} ${name}`).toBeGreaterThanOrEqual(floor);
+        expect(s[name as keyof WalkScore] as number, `${walk} ${name}`).toBeGreaterThanOrEqual(floor);
       }
       expect(s.false_distractor, 'distractors taken for facts').toBeLessThanOrEqual(distractors);
       expect(s.negation_errors, 'denied failures heard as failures').toBe(0);
