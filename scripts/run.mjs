@@ -5,6 +5,7 @@ const jobs = {
   bench: 'bench/main.ts',
   docs: 'scripts/docs/write.ts',
   demo: 'demo/make/main.ts',
+  'hear-fuzz': 'scripts/hear-fuzz.ts',
   'hear-score': 'scripts/hear-score.ts',
 };
 const name = process.argv[2];

@@ -5,6 +5,7 @@ import { defectPhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
+import { wordTable } from './word-table.ts';
 
 /** What a bare number counts. */
 export interface Counted {
@@ -21,7 +22,7 @@ export interface Counted {
 /** Things counted under a part: what follows the number, the parts it may be of, and the aspect. */
 const nouns: Readonly<
   Record<string, { readonly parts: readonly string[]; readonly aspect: string; readonly alone?: true }>
-> = {
+> = wordTable({
   speed: { parts: ['transmission'], aspect: 'gears', alone: true },
   burner: { parts: ['cooktop', 'induction'], aspect: 'burners', alone: true },
   burners: { parts: ['cooktop', 'induction'], aspect: 'burners', alone: true },
@@ -37,7 +38,7 @@ const nouns: Readonly<
   stored: { parts: ['engine_ecm'], aspect: 'stored' },
   active: { parts: ['engine_ecm'], aspect: 'active' },
   recliners: { parts: ['dinette_sofa'], aspect: 'count' },
-};
+});
 const betweens = new Set(
   'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little'.split(
     ' ',

@@ -61,10 +61,13 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
   const { replaces, retracted } = correctDrafts(marks, drafts);
   const seen = new Uint8Array(cues.length);
   const observations = drafts.map((d, i): HeardObservation => {
-    const first = all.words[d.from];
-    const end = all.words[Math.max(d.from, d.to - 1)];
+    // the quote holds the word it turns on, also where that stands in the clause after
+    const from = Math.min(d.from, d.at);
+    const to = Math.max(d.to, d.at + 1);
+    const first = all.words[from];
+    const end = all.words[to - 1];
     const turn = all.words[d.at];
-    for (let k = d.from; k < d.to; k++) seen[all.words[k]?.cue ?? 0] = 1;
+    for (let k = from; k < to; k++) seen[all.words[k]?.cue ?? 0] = 1;
     const corrects = replaces.get(i);
     return {
       part: d.part,
@@ -78,7 +81,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
       sure: Math.round(Math.min(0.97, Math.max(0.05, d.weight - (d.hedged ? 0.1 : 0))) * 100) / 100,
       start: turn?.start ?? first?.start ?? 0,
       end: Math.max(end?.end ?? 0, turn?.end ?? 0),
-      words: quoteOf(all, d.from, d.to - 1),
+      words: quoteOf(all, from, to - 1),
       ...(turn ? { key: all.written[turn.written] ?? turn.norm } : {}),
       ...(corrects ? { corrects: [...corrects] } : {}),
       ...(retracted.has(i) ? { retracted: true } : {}),
