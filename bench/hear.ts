@@ -1,31 +1,126 @@
-// Why: hearing must keep up with typing; beside it a general language library finding numbers only.
-import { readFileSync } from 'node:fs';
+// Why: hearing must keep up with typing; beside it two general language libraries that find numbers and denials only, in the same words.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import nlp from 'compromise';
+import { build } from 'esbuild';
+import model from 'wink-eng-lite-web-model';
+import winkNLP from 'wink-nlp';
+import type { Cue } from '../src/said/entry.ts';
 import { hear } from '../src/said/hear/hear.ts';
-import { readWebVtt } from '../src/said/transcript/read-webvtt.ts';
+import { walkCues } from '../test/walks/walk-talk.ts';
 import type { Measured } from './main.ts';
 import { medianMs, showMs } from './median.ts';
 
+/** So many words of real talk: the open walks one after the other, as often as it takes, the last cue cut short. */
+function talkOf(words: number): Cue[] {
+  const out: Cue[] = [];
+  let count = 0;
+  let after = 0;
+  while (count < words) {
+    for (const cue of walkCues()) {
+      if (count >= words) break;
+      const said = cue.text.split(/\s+/).slice(0, words - count);
+      count += said.length;
+      out.push({ ...cue, start: cue.start + after, end: cue.end + after, text: said.join(' ') });
+    }
+    after = (out.at(-1)?.end ?? 0) + 1;
+  }
+  return out;
+}
+
+/** Peak memory in MB of a process of its own that hears the words once, and of one that only loads the same code. */
+async function memoryOf(cues: readonly Cue[]): Promise<{ hearing: number; idle: number }> {
+  const dir = mkdtempSync(join(tmpdir(), 'walkwright-hear-'));
+  const entry = join(import.meta.dirname, '..', 'src', 'said', 'hear', 'hear.ts');
+  await build({
+    entryPoints: [entry],
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    outfile: join(dir, 'hear.mjs'),
+  });
+  const run = (list: readonly Cue[]): number => {
+    writeFileSync(join(dir, 'cues.json'), JSON.stringify(list));
+    writeFileSync(
+      join(dir, 'run.mjs'),
+      "import { readFileSync } from 'node:fs'; import { hear } from './hear.mjs';\n" +
+        "hear(JSON.parse(readFileSync(new URL('cues.json', import.meta.url), 'utf8')));\n" +
+        'console.log(process.resourceUsage().maxRSS / 1024);\n',
+    );
+    const ran = spawnSync(process.execPath, [join(dir, 'run.mjs')], { encoding: 'utf8' });
+    if (ran.status !== 0) throw new Error(ran.stderr);
+    return Number(ran.stdout);
+  };
+  const hearing = run(cues);
+  const idle = run([]);
+  rmSync(dir, { recursive: true, force: true });
+  return { hearing, idle };
+}
+
 export async function benchHear(): Promise<readonly Measured[]> {
-  const file = join(import.meta.dirname, '..', 'demo', 'walks', 'hollowell-tern-38', 'walk.vtt');
-  const once = readWebVtt(readFileSync(file, 'utf8')).cues;
-  const words = once.reduce((n, c) => n + c.text.split(/\s+/).length, 0);
-  const times = Math.ceil(10_000 / words);
-  const length = once.at(-1)!.end + 1;
-  const cues = Array.from({ length: times }, (_, i) =>
-    once.map((c) => ({ ...c, start: c.start + i * length, end: c.end + i * length })),
-  ).flat();
-  const scale = 10_000 / (words * times);
+  const cues = talkOf(10_000);
   const text = cues.map((c) => c.text).join(' ');
-  const ours = (await medianMs(5, () => hear(cues, { vehicle: 'class-a-diesel' }))) * scale;
-  const theirs = (await medianMs(3, () => nlp(text).match('#Value').out('array'))) * scale;
+  for (let i = 0; i < 6; i++) hear(cues);
+  const ours = await medianMs(9, () => hear(cues));
+  const compromise = await medianMs(3, () => {
+    const doc = nlp(text);
+    return [doc.match('#Value').out('array'), doc.match('#Negative').out('array')];
+  });
+  const wink = winkNLP(model, ['sbd', 'negation', 'ner']);
+  const find = (): unknown => {
+    const doc = wink.readDoc(text);
+    return [
+      doc
+        .entities()
+        .filter((e) => e.out(wink.its.type) === 'CARDINAL')
+        .out(),
+      doc
+        .tokens()
+        .filter((t) => t.out(wink.its.negationFlag) === true)
+        .out(),
+    ];
+  };
+  find();
+  const winkMs = await medianMs(5, find);
+  const memory = await memoryOf(cues);
+  const grow: string[] = [];
+  let before = 0;
+  for (const words of [5_000, 10_000, 20_000, 40_000]) {
+    const list = talkOf(words);
+    const ms = await medianMs(5, () => hear(list));
+    grow.push(
+      before === 0
+        ? `${words / 1000}k ${showMs(ms)}`
+        : `${words / 1000}k ${showMs(ms)} (x ${(ms / before).toFixed(2)})`,
+    );
+    before = ms;
+  }
   return [
     {
-      name: 'hear 10,000 words',
+      name: 'hear 10,000 words, warm',
       measured: `${showMs(ours)} for observations`,
-      instead: `compromise 14.17, finding numbers alone: ${showMs(theirs)}`,
-      ratio: `${(theirs / ours).toFixed(1)} times faster`,
+      instead: `compromise 14.17, numbers and denials alone: ${showMs(compromise)}`,
+      ratio: `${(compromise / ours).toFixed(1)} times faster`,
+    },
+    {
+      name: 'the same words',
+      measured: showMs(ours),
+      instead: `wink-nlp 2.4, numbers and denials alone: ${showMs(winkMs)}`,
+      ratio: `${(winkMs / ours).toFixed(2)} of its speed`,
+    },
+    {
+      name: 'hear twice as much',
+      measured: grow.join(', '),
+      instead: 'linear in length: x 2',
+      ratio: '',
+    },
+    {
+      name: 'memory of a process that hears 10,000 words',
+      measured: `${memory.hearing.toFixed(0)} MB at most`,
+      instead: `loading the same code alone: ${memory.idle.toFixed(0)} MB`,
+      ratio: '',
     },
   ];
 }
