@@ -3,12 +3,13 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import nlp from 'compromise';
 import { build } from 'esbuild';
 import model from 'wink-eng-lite-web-model';
 import winkNLP from 'wink-nlp';
 import type { Cue } from '../src/said/entry.ts';
-import { hear } from '../src/said/hear/hear.ts';
+import type { hear as hearSource } from '../src/said/hear/hear.ts';
 import { walkCues } from '../test/walks/walk-talk.ts';
 import type { Measured } from './main.ts';
 import { medianMs, showMs } from './median.ts';
@@ -30,43 +31,39 @@ function talkOf(words: number): Cue[] {
   return out;
 }
 
-/** Peak memory in MB of a process of its own that hears the words once, and of one that only loads the same code. */
-async function memoryOf(cues: readonly Cue[]): Promise<{ hearing: number; idle: number }> {
-  const dir = mkdtempSync(join(tmpdir(), 'walkwright-hear-'));
+/** The hearing as it is shipped: one bundled file, without the compiler that the sources run through here. */
+async function shipped(dir: string): Promise<{ readonly hear: typeof hearSource; readonly file: string }> {
+  const file = join(dir, 'hear.mjs');
   const entry = join(import.meta.dirname, '..', 'src', 'said', 'hear', 'hear.ts');
-  await build({
-    entryPoints: [entry],
-    bundle: true,
-    format: 'esm',
-    platform: 'node',
-    outfile: join(dir, 'hear.mjs'),
-  });
-  const run = (list: readonly Cue[]): number => {
-    writeFileSync(join(dir, 'cues.json'), JSON.stringify(list));
-    writeFileSync(
-      join(dir, 'run.mjs'),
-      "import { readFileSync } from 'node:fs'; import { hear } from './hear.mjs';\n" +
-        "hear(JSON.parse(readFileSync(new URL('cues.json', import.meta.url), 'utf8')));\n" +
-        'console.log(process.resourceUsage().maxRSS / 1024);\n',
-    );
-    const ran = spawnSync(process.execPath, [join(dir, 'run.mjs')], { encoding: 'utf8' });
-    if (ran.status !== 0) throw new Error(ran.stderr);
-    return Number(ran.stdout);
-  };
-  const hearing = run(cues);
-  const idle = run([]);
-  rmSync(dir, { recursive: true, force: true });
-  return { hearing, idle };
+  await build({ entryPoints: [entry], bundle: true, format: 'esm', platform: 'node', outfile: file });
+  const { hear } = (await import(pathToFileURL(file).href)) as { hear: typeof hearSource };
+  return { hear, file };
+}
+
+/** Peak memory in MB of a process of its own that hears these cues once. */
+function memoryOf(dir: string, cues: readonly Cue[]): number {
+  writeFileSync(join(dir, 'cues.json'), JSON.stringify(cues));
+  writeFileSync(
+    join(dir, 'run.mjs'),
+    "import { readFileSync } from 'node:fs';\nimport { hear } from './hear.mjs';\n" +
+      "hear(JSON.parse(readFileSync(new URL('cues.json', import.meta.url), 'utf8')));\n" +
+      'console.log(process.resourceUsage().maxRSS / 1024);\n',
+  );
+  const ran = spawnSync(process.execPath, [join(dir, 'run.mjs')], { encoding: 'utf8' });
+  if (ran.status !== 0) throw new Error(ran.stderr);
+  return Number(ran.stdout);
 }
 
 export async function benchHear(): Promise<readonly Measured[]> {
+  const dir = mkdtempSync(join(tmpdir(), 'walkwright-hear-'));
+  const { hear } = await shipped(dir);
   const cues = talkOf(10_000);
   const text = cues.map((c) => c.text).join(' ');
   for (let i = 0; i < 6; i++) hear(cues);
   const ours = await medianMs(9, () => hear(cues));
   const compromise = await medianMs(3, () => {
     const doc = nlp(text);
-    return [doc.match('#Value').out('array'), doc.match('#Negative').out('array')];
+    return [doc.numbers().json(), doc.match('#Negative').out('array')];
   });
   const wink = winkNLP(model, ['sbd', 'negation', 'ner']);
   const find = (): unknown => {
@@ -84,7 +81,7 @@ export async function benchHear(): Promise<readonly Measured[]> {
   };
   find();
   const winkMs = await medianMs(5, find);
-  const memory = await memoryOf(cues);
+  const memory = { hearing: memoryOf(dir, cues), idle: memoryOf(dir, []) };
   const grow: string[] = [];
   let before = 0;
   for (const words of [5_000, 10_000, 20_000, 40_000]) {
@@ -97,6 +94,7 @@ export async function benchHear(): Promise<readonly Measured[]> {
     );
     before = ms;
   }
+  rmSync(dir, { recursive: true, force: true });
   return [
     {
       name: 'hear 10,000 words, warm',
