@@ -37,7 +37,7 @@ const once = (all: readonly Observation[]): readonly Observation[] =>
 export function Decide({ of: p, breath, onDecide, onBreath, onOnly, onFix, children }: Props) {
   const { source } = p.of;
   return (
-    <div className="under-line decide">
+    <div className="under-line decide" data-against={p.against.map((o) => o.id).join(' ')}>
       {source.from === 'speech' && (
         <div className="words-line">
           <blockquote className="quote">{source.words}</blockquote>

@@ -10,11 +10,13 @@ interface Props {
   readonly chosen: boolean;
   /** Its number in the breath that is in focus. */
   readonly number: number | undefined;
+  /** The line above names the same part and place already. */
+  readonly same: boolean;
   readonly onShow: (id: string) => void;
 }
 
 export const ProposedLine = memo(
-  function ProposedLine({ of: p, chosen, number, onShow }: Props) {
+  function ProposedLine({ of: p, chosen, number, same, onShow }: Props) {
     const ref = useRef<HTMLButtonElement>(null);
     useEffect(() => {
       if (chosen) ref.current?.closest('li')?.scrollIntoView({ block: 'nearest' });
@@ -25,6 +27,7 @@ export const ProposedLine = memo(
         ref={ref}
         type="button"
         className="line heard"
+        data-of={p.of.id}
         aria-expanded={chosen}
         data-state={p.state}
         onClick={() => onShow(p.of.id)}
@@ -33,7 +36,7 @@ export const ProposedLine = memo(
           {number}
         </span>
         <span>
-          <span className="name">{subjectTitle(p.of)}</span>{' '}
+          <span className={same ? 'name unseen' : 'name'}>{subjectTitle(p.of)}</span>{' '}
           <span
             className="meaning"
             data-polarity={p.of.polarity}
@@ -67,5 +70,6 @@ export const ProposedLine = memo(
     a.of.calls.join() === b.of.calls.join() &&
     a.chosen === b.chosen &&
     a.number === b.number &&
+    a.same === b.same &&
     a.onShow === b.onShow,
 );

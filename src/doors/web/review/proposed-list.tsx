@@ -1,5 +1,6 @@
 // Why: what was heard, the contradicted and doubtful first; neighbours of one breath stand together and are ruled on together.
 import type { ReactNode } from 'react';
+import { subjectTitle } from '../../../published/plain-subject.ts';
 import { Decide, type Decisions } from './decide.tsx';
 import { isCalm, type Order, orders, type Proposed, together } from './proposed.ts';
 import { ProposedLine } from './proposed-line.tsx';
@@ -65,6 +66,7 @@ export function ProposedList(p: Props) {
                   key={x.of.id}
                   of={x}
                   chosen={x === p.chosen}
+                  same={i > 0 && subjectTitle(x.of) === subjectTitle(group[i - 1]!.of)}
                   number={isHere && group.length > 1 ? i + 1 : undefined}
                   onShow={p.onShow}
                 />

@@ -104,9 +104,9 @@ describe('a breath', () => {
         heard('a', 0),
         heard('b', 3),
         heard('c', 7),
-        heard('d', 9),
-        heard('e', 10, { hedged: true }),
-        heard('f', 11),
+        heard('d', 11),
+        heard('e', 12, { hedged: true }),
+        heard('f', 13),
       ]),
     ).toEqual([['a', 'b', 'c'], ['d'], ['e'], ['f']]);
   });

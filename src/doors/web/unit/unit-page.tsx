@@ -45,8 +45,8 @@ export function UnitPage({ unit, sheet }: { unit: string; sheet: string | undefi
     [rulings, write],
   );
   const onScreen = useMemo(
-    () => packet && { unit, entries, packet, rulings, write, rule },
-    [unit, entries, packet, rulings, write, rule],
+    () => packet && { unit, entries: log.entries, packet, rulings, write, rule },
+    [unit, log.entries, packet, rulings, write, rule],
   );
 
   if (!onScreen) {
