@@ -1,10 +1,13 @@
 // Why: what hands do on the review sheet: readings typed as said, words chosen by mouse, keys and finger, steps taken back, a phone turned to and fro.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { EntriesReply } from '../../src/doors/wire/api.ts';
 import type { Entry, Observation } from '../../src/said/entry.ts';
 import { openBrowser, type Served, startServer } from '../browser.ts';
 
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 let served: Served;
 let browser: Browser;
 let unit: string;
@@ -218,5 +221,56 @@ describe('with a mouse and with a finger', () => {
     await page.getByLabel('All the words').check({ force: true });
     expect(Math.abs((await scrolled()) - read)).toBeLessThan(3);
     await page.context().close();
+  });
+});
+
+describe.each([
+  [1440, 'Day'],
+  [1440, 'Dark'],
+  [390, 'Day'],
+  [390, 'Full sun'],
+] as const)('at %i px, %s', (width, mode) => {
+  test('what opens on the sheet breaks no rule of axe-core: a fix, chosen words, the question, the words on a phone', async () => {
+    // The app's own policy forbids scripts from elsewhere; the checker is let in past it, nothing else is.
+    const context = await browser.newContext({ viewport: { width, height: 900 }, bypassCSP: true });
+    const page = await context.newPage();
+    await page.goto(served.address);
+    await page.getByText(mode, { exact: true }).first().click({ force: true });
+    await page.goto(`${served.address}/unit/${unit}/review`);
+    await page.getByText(/wait for you/).waitFor();
+    await page.addScriptTag({ content: axe });
+    const broken: string[] = [];
+    const check = async (what: string): Promise<void> => {
+      const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as {
+        violations: readonly { id: string; nodes: readonly { html: string }[] }[];
+      };
+      for (const v of found.violations) broken.push(`${what}: ${v.id}: ${v.nodes[0]?.html.slice(0, 160)}`);
+      const wide = (await page.evaluate('document.documentElement.scrollWidth')) as number;
+      const tall = (await page.evaluate('document.documentElement.scrollHeight')) as number;
+      if (wide > width || tall > 900)
+        broken.push(`${what}: ${wide} by ${tall} px on a screen of ${width} by 900`);
+    };
+    await page.keyboard.press('j');
+    await page.keyboard.press('f');
+    await page.locator('.reading-field').waitFor();
+    await page.keyboard.type('105 psi');
+    await page.keyboard.press('Enter');
+    await page.locator('.trouble').waitFor();
+    await check('a fix');
+    await page.keyboard.press('Escape');
+    if (width < 800) await page.getByLabel('All the words').check({ force: true });
+    await check('the words');
+    await page.keyboard.press('w');
+    await page.locator('.make-offer').waitFor();
+    await check('words offered');
+    await page.keyboard.press('m');
+    await page.locator('.make form').waitFor();
+    await check('words made into something');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('s');
+    await page.getByRole('dialog').waitFor();
+    await check('the question');
+    await context.close();
+    expect(broken).toEqual([]);
   });
 });

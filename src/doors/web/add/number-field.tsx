@@ -12,8 +12,10 @@ interface Props {
   readonly onChange: (cells: Cells) => void;
 }
 
-/** As many units as fit under a thumb; the others are understood when they are written. */
-const padded = 6;
+/** As many units as fit under a thumb, none a thousand times larger or smaller; the others are understood when they are written. */
+const padded = 5;
+const isNear = (a: Unit, b: Unit): boolean =>
+  Math.abs(Math.log10(unitFact(a).factor / unitFact(b).factor)) < 3.05;
 const padName = (u: Unit): string => unitFact(u).symbol || 'as it is';
 
 export function NumberField({ aspect, cells, onChange }: Props) {
@@ -23,7 +25,12 @@ export function NumberField({ aspect, cells, onChange }: Props) {
   const read = readingIn(aspect, cells);
   const reading = typeof read === 'object' ? read : undefined;
   const chosen = reading?.unit ?? (isUnit(cells.unit) ? cells.unit : units[0]);
-  const pad = [...new Set([...units.slice(0, padded), ...(chosen ? [chosen] : [])])];
+  const pad = [
+    ...new Set([
+      ...units.filter((u) => isNear(u, units[0] ?? u)).slice(0, padded),
+      ...(chosen ? [chosen] : []),
+    ]),
+  ];
   /** Another unit for the same number: the one written behind it goes. */
   const take = (unit: Unit): void => {
     const bare = reading
@@ -79,7 +86,6 @@ export function NumberField({ aspect, cells, onChange }: Props) {
             ))}
           </>
         )}
-        {typeof read === 'string' && <span className="soft">{read}</span>}
       </p>
     </>
   );

@@ -150,14 +150,15 @@ const friendly: Readonly<Record<string, readonly Unit[]>> = {
   density: ['[lb_av]/[gal_us]', 'g/mL'],
 };
 
-const handy = (n: number): boolean => n === 0 || (Math.abs(n) >= 0.1 && Math.abs(n) < 20_000);
+const handy = (n: number, unit: Unit): boolean =>
+  n === 0 || (Math.abs(n) >= 0.1 && Math.abs(n) < (unit === '[in_i]/32' ? 64 : 20_000));
 
 /** The same reading in at most three other units in which its number is handy: "7.14 mm". */
 export function conversionsOf(r: Reading): readonly string[] {
   return (friendly[unitFact(r.unit).dimension] ?? [])
     .filter((u) => u !== r.unit)
     .map((u) => ({ u, value: convert(r.value, r.unit, u) }))
-    .filter(({ value }) => handy(value))
+    .filter(({ u, value }) => handy(value, u))
     .slice(0, 3)
     .map(({ u, value }) =>
       plainQuantity(

@@ -1,9 +1,11 @@
 // Why: what is in focus is decided here: its words, what contradicts it, and accept, fix, reject under the thumb.
+
 import type { ReactNode } from 'react';
 import { factWords } from '../../../published/plain-subject.ts';
 import type { Observation } from '../../../said/entry.ts';
 import { minutes as clock } from '../../words/minutes.ts';
 import { PlayButton } from '../play/play-button.tsx';
+import { Key } from './key.tsx';
 import type { Proposed } from './proposed.ts';
 
 export interface Decisions {
@@ -56,26 +58,26 @@ export function Decide({ of: p, breath, onDecide, onBreath, onOnly, onFix, child
         </p>
       ))}
       <div className="thumb-bar">
-        <button type="button" className="chief" onClick={() => onDecide('accept')}>
-          Accept <kbd className="wide-only">a</kbd>
+        <button type="button" className="chief" aria-keyshortcuts="a" onClick={() => onDecide('accept')}>
+          Accept <Key name="a" />
         </button>
-        <button type="button" aria-pressed={Boolean(children)} onClick={onFix}>
-          Fix <kbd className="wide-only">f</kbd>
+        <button type="button" aria-pressed={Boolean(children)} aria-keyshortcuts="f" onClick={onFix}>
+          Fix <Key name="f" />
         </button>
-        <button type="button" onClick={() => onDecide('reject')}>
-          Reject <kbd className="wide-only">r</kbd>
+        <button type="button" aria-keyshortcuts="r" onClick={() => onDecide('reject')}>
+          Reject <Key name="r" />
         </button>
       </div>
       {(breath > 1 || p.against.length > 0) && (
         <div className="thumb-bar more">
           {breath > 1 && (
-            <button type="button" onClick={onBreath}>
-              Accept all {breath} of this breath <kbd className="wide-only">b</kbd>
+            <button type="button" aria-keyshortcuts="b" onClick={onBreath}>
+              Accept all {breath} of this breath <Key name="b" />
             </button>
           )}
           {p.against.length > 0 && (
-            <button type="button" onClick={onOnly}>
-              Only this is right <kbd className="wide-only">o</kbd>
+            <button type="button" aria-keyshortcuts="o" onClick={onOnly}>
+              Only this is right <Key name="o" />
             </button>
           )}
         </div>

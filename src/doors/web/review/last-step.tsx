@@ -1,4 +1,5 @@
 // Why: whoever works quickly must see what he has just done, and have the way back under the same finger.
+import { Key } from './key.tsx';
 import type { Rulings } from './use-rulings.ts';
 
 export function LastStep({
@@ -10,8 +11,8 @@ export function LastStep({
     <div className="last-step">
       <p role="status">{says}</p>
       {steps.length > 0 && (
-        <button type="button" onClick={onUndo}>
-          Undo <kbd className="wide-only">u</kbd>
+        <button type="button" aria-keyshortcuts="u" onClick={onUndo}>
+          Undo <Key name="u" />
           <span className="soft small">{steps.length === 1 ? '1 step' : `${steps.length} steps`}</span>
         </button>
       )}

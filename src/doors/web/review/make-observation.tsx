@@ -1,4 +1,5 @@
 // Why: what the hearing missed is made from the words themselves: they are offered, guessed at, and written down after a look.
+
 import { useEffect, useState } from 'react';
 import { factWords, subjectTitle } from '../../../published/plain-subject.ts';
 import type { Observation } from '../../../said/entry.ts';
@@ -7,6 +8,7 @@ import { ObservationForm } from '../add/observation-form.tsx';
 import type { Draft } from '../kept/new-entry.ts';
 import { useUnit } from '../unit/unit-context.ts';
 import { type Guess, guessesOf } from './guess.ts';
+import { Key } from './key.tsx';
 import type { Picked } from './use-word-pick.ts';
 
 interface Props {
@@ -95,8 +97,8 @@ export function MakeOffer({
         <span className="num">{clock(picked.start)}</span> “{picked.words}”
       </span>
       <span className="row">
-        <button type="button" className="chief" onClick={onMake}>
-          Make an observation <kbd className="wide-only">m</kbd>
+        <button type="button" className="chief" aria-keyshortcuts="m" onClick={onMake}>
+          Make an observation <Key name="m" />
         </button>
         <button type="button" onClick={onLeave}>
           Leave them

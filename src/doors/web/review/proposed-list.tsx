@@ -1,7 +1,9 @@
 // Why: what was heard, the contradicted and doubtful first; neighbours of one breath stand together and are ruled on together.
+
 import type { ReactNode } from 'react';
 import { subjectTitle } from '../../../published/plain-subject.ts';
 import { Decide, type Decisions } from './decide.tsx';
+import { Key } from './key.tsx';
 import { isCalm, type Order, orders, type Proposed, together } from './proposed.ts';
 import { ProposedLine } from './proposed-line.tsx';
 
@@ -46,8 +48,8 @@ export function ProposedList(p: Props) {
             ))}
           </div>
           {p.sure > 0 && (
-            <button type="button" className="small" onClick={p.onSure}>
-              Accept all {p.sure} heard surely <kbd className="wide-only">s</kbd>
+            <button type="button" className="small" aria-keyshortcuts="s" onClick={p.onSure}>
+              Accept all {p.sure} heard surely <Key name="s" />
             </button>
           )}
         </div>
