@@ -105,6 +105,7 @@ export class Reviewer {
     await this.page.keyboard.type(typed);
     await this.press('Enter');
     await this.page.locator('.decide .reading-field').waitFor({ state: 'detached' });
+    await this.settled(id);
     this.before.push(new Map([[id, this.book.get(id)]]));
     this.fixed.set(id, typed);
     this.book.delete(id);
@@ -146,7 +147,7 @@ export class Reviewer {
           this.pace.decide('');
           await this.press(String(lines.indexOf(l) + 1));
           this.rule([[l.id, 'reject']]);
-          await this.settled(l.id);
+          await this.settled(l.id, l.id === chosen);
         }
         if (toFix) {
           const now = await inFocus(this.page);
@@ -169,11 +170,17 @@ export class Reviewer {
     await this.settled(at.id);
     return true;
   }
-  /** The screen shows what was ruled. A person sees it at once; a test must not press ahead of it. */
-  private async settled(id: string): Promise<void> {
+  /** The screen shows what was ruled, and the focus has gone on. A person sees it at once; a test must not press ahead of it. */
+  private async settled(id: string, goesOn = true): Promise<void> {
     await this.page
       .locator(`button.line[data-of="${id}"]:not([data-state="waits"])`)
       .or(this.page.locator(`body:not(:has(button.line[data-of="${id}"]))`))
+      .first()
+      .waitFor();
+    if (!goesOn) return;
+    await this.page
+      .locator(`button.line[aria-expanded="true"]:not([data-of="${id}"])`)
+      .or(this.page.getByText('Everything heard has been reviewed'))
       .first()
       .waitFor();
   }

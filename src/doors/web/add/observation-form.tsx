@@ -53,6 +53,7 @@ export function ObservationForm({ subject, replaces, spoken, quick, onWrite, onD
     const first = form.current?.querySelector<HTMLInputElement>(
       '.value input:checked, .value input, .value select, [role="combobox"]',
     );
+    form.current?.scrollIntoView({ block: 'nearest' });
     first?.focus();
     if (first?.type === 'text') first.select();
   }, [quick]);
