@@ -108,7 +108,8 @@ const ruling = z.strictObject({
   ...envelope,
   kind: z.literal('ruling'),
   on: id,
-  ruling: z.enum(['accept', 'reject']),
+  /** `open`: earlier rulings on it no longer count; it waits for a person again. */
+  ruling: z.enum(['accept', 'reject', 'open']),
   why: text.optional(),
 });
 

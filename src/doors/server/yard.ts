@@ -5,6 +5,7 @@ import type { Log } from '../../keep/log.ts';
 import { unitName } from '../../known/unit-name.ts';
 import type { Packet } from '../../published/document.ts';
 import { sizesOf } from '../../published/drawing/sizes.ts';
+import type { Entry, Ruling } from '../../said/entry.ts';
 import { type Day, daysBetween, readDay } from '../../units/day.ts';
 import type { YardRow } from '../wire/api.ts';
 import { subjectTitle } from '../words/say-value.ts';
@@ -64,7 +65,7 @@ export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
         on,
       ),
       upTo: newest.entry.id,
-      ruled: new Set(kept.flatMap(({ entry }) => (entry.kind === 'ruling' ? [entry.on] : []))),
+      ruled: ruledOf(kept.map((k) => k.entry)),
       last: newest.position,
       on,
     };
@@ -94,6 +95,17 @@ export function makeYard(log: Log, dealership: string, today: () => Day): Yard {
       return found;
     },
   };
+}
+
+/** What the newest ruling on it accepts or rejects; what was opened again waits like what nobody has ruled on. */
+function ruledOf(entries: readonly Entry[]): ReadonlySet<string> {
+  const newest = new Map<string, Ruling>();
+  for (const e of entries) {
+    const had = e.kind === 'ruling' ? newest.get(e.on) : undefined;
+    if (e.kind === 'ruling' && (!had || had.at < e.at || (had.at === e.at && had.id < e.id)))
+      newest.set(e.on, e);
+  }
+  return new Set([...newest].flatMap(([on, r]) => (r.ruling === 'open' ? [] : [on])));
 }
 
 function rowOf(unit: string, { packet, last, on, ruled }: Made): YardRow {

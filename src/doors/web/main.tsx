@@ -6,6 +6,7 @@ import './css/tokens.css';
 import './css/page.css';
 import './css/lines.css';
 import './css/sheets.css';
+import './css/review.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';

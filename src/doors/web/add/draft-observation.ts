@@ -19,6 +19,14 @@ export interface Written {
   readonly value: Value;
   readonly manner: Manner;
   readonly replaces: Observation | undefined;
+  /** The words it is made of, where somebody chose them in a transcript. */
+  readonly spoken?: Spoken;
+}
+
+/** Words of a transcript: where they stand in the recording, and the walk they belong to. */
+export interface Spoken {
+  readonly source: Extract<Observation['source'], { readonly from: 'speech' }>;
+  readonly walk: string;
 }
 
 /** What sort of thing is said, and whether it is good news. */
@@ -44,7 +52,8 @@ const sureOf = (manner: Manner): number => (manner.doubtful ? 0.5 : 0.95);
 export function draftObservation(w: Written): Draft<'observation'> {
   const note = w.manner.note.trim();
   const saidBy = w.manner.saidBy.trim();
-  const heard = w.replaces?.source.from === 'speech' ? w.replaces.source : undefined;
+  const heard = w.spoken?.source ?? (w.replaces?.source.from === 'speech' ? w.replaces.source : undefined);
+  const walk = w.spoken?.walk ?? w.replaces?.walk;
   return {
     kind: 'observation',
     part: w.part,
@@ -58,6 +67,6 @@ export function draftObservation(w: Written): Draft<'observation'> {
     ...(w.place ? { place: w.place } : {}),
     ...(saidBy ? { saidBy } : {}),
     ...(w.replaces ? { replaces: [w.replaces.id] } : {}),
-    ...(w.replaces?.walk ? { walk: w.replaces.walk } : {}),
+    ...(walk ? { walk } : {}),
   };
 }

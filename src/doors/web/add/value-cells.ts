@@ -3,6 +3,7 @@ import type { Aspect } from '../../../catalogue/part.ts';
 import { stateWords } from '../../../catalogue/state.ts';
 import type { Value } from '../../../said/entry.ts';
 import { isUnit, type Unit, unitCodes, unitFact } from '../../../units/unit.ts';
+import { type Reading, readReading } from './read-reading.ts';
 
 export interface Cells {
   readonly value: string;
@@ -109,23 +110,24 @@ export function readCells(
   }
 }
 
-function readNumber(aspect: Aspect, cells: Cells): { readonly value: Value } | { readonly trouble: string } {
-  const range = /^(.+?)\s*(?:to|–|\.\.)\s*(.+)$/.exec(cells.value.trim());
-  const value = numberOf(range?.[1] ?? cells.value);
-  const upTo = range ? numberOf(range[2] ?? '') : undefined;
-  if (value === undefined || (range && upTo === undefined))
-    return { trouble: `“${cells.value.trim()}” is not a number. Write 12.4, or a range as 5 to 6.` };
-  const unit = isUnit(cells.unit) ? cells.unit : (aspect.unit ?? '1');
+function readNumber(
+  aspect: Aspect,
+  cells: Cells,
+): { readonly value: Reading & { readonly is: 'quantity' } } | { readonly trouble: string } {
+  const own = aspect.unit ?? '1';
+  const read = readReading(cells.value, own, isUnit(cells.unit) ? cells.unit : own, aspect.name);
+  if ('trouble' in read) return read;
   const doubt = cells.plusOrMinus.trim() === '' ? undefined : numberOf(cells.plusOrMinus);
   if (cells.plusOrMinus.trim() !== '' && (doubt === undefined || doubt < 0))
     return { trouble: 'The plus or minus must be a number, not below zero.' };
   return {
-    value: {
-      is: 'quantity',
-      value,
-      unit,
-      ...(doubt === undefined ? {} : { plusOrMinus: doubt }),
-      ...(upTo === undefined ? {} : { upTo }),
-    },
+    value: { is: 'quantity', ...(doubt === undefined ? {} : { plusOrMinus: doubt }), ...read.reading },
   };
+}
+
+/** What the cells hold as a reading, where they hold one; else what is wrong with it. */
+export function readingIn(aspect: Aspect, cells: Cells): Reading | string | undefined {
+  if (shapeOf(aspect) !== 'number' || cells.why !== undefined || cells.value.trim() === '') return undefined;
+  const read = readNumber(aspect, cells);
+  return 'trouble' in read ? read.trouble : read.value;
 }

@@ -1,8 +1,8 @@
 // Why: a value is asked for in the way its kind is answered; that it could not be seen is always one of the answers.
 import type { Aspect } from '../../../catalogue/part.ts';
 import { states, stateWords } from '../../../catalogue/state.ts';
-import { unitFact } from '../../../units/unit.ts';
-import { type Cells, shapeOf, unitsFor } from './value-cells.ts';
+import { NumberField } from './number-field.tsx';
+import { type Cells, shapeOf } from './value-cells.ts';
 
 interface Props {
   readonly aspect: Aspect;
@@ -46,41 +46,7 @@ export function ValueField({ aspect, cells, onChange }: Props) {
 function Known({ aspect, cells, onChange }: Props) {
   const shape = shapeOf(aspect);
   const set = (change: Partial<Cells>) => onChange({ ...cells, ...change });
-  const units = unitsFor(aspect);
-  if (shape === 'number') {
-    return (
-      <>
-        <label>
-          <span className="ask">{aspect.name}: how much?</span>
-          <input
-            className="num"
-            inputMode="decimal"
-            value={cells.value}
-            onChange={(e) => set({ value: e.target.value })}
-          />
-        </label>
-        <label>
-          <span className="ask">In what?</span>
-          <select value={cells.unit || units[0]} onChange={(e) => set({ unit: e.target.value })}>
-            {units.map((u) => (
-              <option key={u} value={u}>
-                {unitFact(u).words[1] || 'as it is'}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          <span className="ask">Plus or minus</span>
-          <input
-            className="num"
-            inputMode="decimal"
-            value={cells.plusOrMinus}
-            onChange={(e) => set({ plusOrMinus: e.target.value })}
-          />
-        </label>
-      </>
-    );
-  }
+  if (shape === 'number') return <NumberField aspect={aspect} cells={cells} onChange={onChange} />;
   if (shape === 'count') {
     return (
       <>

@@ -1,5 +1,5 @@
 // Why: an entry made in the browser gets its id, its instant and its writer here, and nowhere else.
-import type { Entry, EntryKind, EntryOf } from '../../../said/entry.ts';
+import type { EntryKind, EntryOf } from '../../../said/entry.ts';
 import { uuidV7 } from '../../../said/uuid.ts';
 import { writer } from './writer.ts';
 
@@ -10,7 +10,7 @@ export type Draft<K extends EntryKind> = Omit<EntryOf<K>, Envelope>;
 export const newId = (): string => uuidV7(Date.now(), crypto.getRandomValues(new Uint8Array(10)));
 
 /** An entry of the log, ready to be put into the outbox. */
-export function newEntry<K extends EntryKind>(dealership: string, unit: string, draft: Draft<K>): Entry {
+export function newEntry<K extends EntryKind>(dealership: string, unit: string, draft: Draft<K>): EntryOf<K> {
   const at = new Date().toISOString();
   return {
     v: 1,
@@ -21,5 +21,5 @@ export function newEntry<K extends EntryKind>(dealership: string, unit: string, 
     by: writer(),
     device: 'web',
     ...draft,
-  } as unknown as Entry;
+  } as unknown as EntryOf<K>;
 }

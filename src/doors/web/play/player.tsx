@@ -27,6 +27,11 @@ export interface Player {
   readonly play: (from?: number, until?: number) => void;
   readonly pause: () => void;
   readonly goTo: (second: number) => void;
+  /** How many times as quick as it was spoken. */
+  readonly pace: number;
+  readonly setPace: (pace: number) => void;
+  /** Holds the element of the recording, wherever on the page it is shown. */
+  readonly host: HTMLDivElement;
 }
 
 const Context = createContext<Player | undefined>(undefined);
@@ -44,6 +49,8 @@ export function PlayerProvider({ children }: { children: ReactNode }) {
   const [second, setSecond] = useState(0);
   const [playing, setPlaying] = useState(false);
   const [trouble, setTrouble] = useState<string>();
+  const [pace, setPaceTo] = useState(1);
+  const [host] = useState(() => document.createElement('div'));
   const recording = packet.record.media.filter((m) => m.role === 'recording').at(-1);
   const address = recording && `/api/units/${unit}/media/${recording.media}`;
 
@@ -65,6 +72,13 @@ export function PlayerProvider({ children }: { children: ReactNode }) {
     [goTo],
   );
   const pause = useCallback(() => element.current?.pause(), []);
+  const setPace = useCallback((to: number) => {
+    setPaceTo(to);
+    if (element.current) {
+      element.current.defaultPlaybackRate = to;
+      element.current.playbackRate = to;
+    }
+  }, []);
 
   // The address is what the element hangs on: another recording, another element to listen to.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
@@ -91,8 +105,21 @@ export function PlayerProvider({ children }: { children: ReactNode }) {
   }, [address]);
 
   const player = useMemo(
-    () => ({ recording, address, element, second, playing, trouble, play, pause, goTo }),
-    [recording, address, second, playing, trouble, play, pause, goTo],
+    () => ({
+      recording,
+      address,
+      element,
+      second,
+      playing,
+      trouble,
+      play,
+      pause,
+      goTo,
+      pace,
+      setPace,
+      host,
+    }),
+    [recording, address, second, playing, trouble, play, pause, goTo, pace, setPace, host],
   );
   return <Context value={player}>{children}</Context>;
 }

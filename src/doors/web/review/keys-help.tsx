@@ -1,15 +1,6 @@
 // Why: the keys are quick only for somebody who can look them up.
-import type { RefObject } from 'react';
-
-const keys: readonly (readonly [readonly string[], string])[] = [
-  [['j', '↓'], 'the next one'],
-  [['k', '↑'], 'the one before'],
-  [['a'], 'accept it and go on'],
-  [['r'], 'reject it and go on'],
-  [['f'], 'fix it: write what it should have been'],
-  [['space'], 'play its words, or pause'],
-  [['?'], 'show these keys'],
-];
+import { Fragment, type RefObject } from 'react';
+import { keyName, reviewKeys } from './use-review-keys.ts';
 
 export function KeysHelp({ ref }: { ref: RefObject<HTMLDialogElement | null> }) {
   return (
@@ -18,18 +9,21 @@ export function KeysHelp({ ref }: { ref: RefObject<HTMLDialogElement | null> }) 
         Keys for reviewing
       </h2>
       <dl className="keys">
-        {keys.map(([names, does]) => (
-          <div key={does} style={{ display: 'contents' }}>
+        {reviewKeys.map(({ keys, does }) => (
+          <Fragment key={does}>
             <dt>
-              {names.map((n) => (
-                <kbd key={n} style={{ marginRight: 6 }}>
-                  {n}
-                </kbd>
+              {keys.map((k) => (
+                <kbd key={k}>{keyName(k)}</kbd>
               ))}
             </dt>
             <dd>{does}</dd>
-          </div>
+          </Fragment>
         ))}
+        <dt>
+          <kbd>1</kbd>
+          <kbd>…</kbd>
+        </dt>
+        <dd>reject that one of the breath</dd>
       </dl>
       <form method="dialog">
         <button type="submit" className="chief">

@@ -1,7 +1,7 @@
 // Why: every sheet of a unit works on the same log and the same packet, and writes through the same door.
 import { createContext, useContext } from 'react';
 import type { Packet } from '../../../published/document.ts';
-import type { Entry, EntryKind, Observation, Ruling } from '../../../said/entry.ts';
+import type { Entry, EntryKind, EntryOf, Observation, Ruling } from '../../../said/entry.ts';
 import type { Draft } from '../kept/new-entry.ts';
 
 export interface UnitOnScreen {
@@ -10,8 +10,8 @@ export interface UnitOnScreen {
   readonly packet: Packet;
   /** The newest ruling on each entry, by the id it rules on. */
   readonly rulings: ReadonlyMap<string, Ruling>;
-  /** Writes an entry of this unit; what follows from it is on screen at once. */
-  readonly write: <K extends EntryKind>(...drafts: readonly Draft<K>[]) => void;
+  /** Writes entries of this unit and gives them back with their ids; what follows from them is on screen at once. */
+  readonly write: <K extends EntryKind>(...drafts: readonly Draft<K>[]) => readonly EntryOf<K>[];
   /** Accepts or rejects an observation, and offers to take a rejection back. */
   readonly rule: (on: Observation, ruling: Ruling['ruling']) => void;
 }

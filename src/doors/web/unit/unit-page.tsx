@@ -1,11 +1,11 @@
 // Why: the frame round every sheet of a unit: its head, the sheets, and the walk along the foot.
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { flow } from '../../../flow.ts';
-import type { Observation } from '../../../said/entry.ts';
+import type { EntryKind, EntryOf, Observation, Ruling } from '../../../said/entry.ts';
 import { useAbout, useToday } from '../ask/about.tsx';
 import { Mishap } from '../ask/mishap.tsx';
 import { Trouble } from '../ask/trouble.tsx';
-import { newEntry } from '../kept/new-entry.ts';
+import { type Draft, newEntry } from '../kept/new-entry.ts';
 import { put } from '../kept/outbox.ts';
 import { useUnitLog } from '../kept/use-unit-log.ts';
 import { PlayerProvider } from '../play/player.tsx';
@@ -25,22 +25,28 @@ export function UnitPage({ unit, sheet }: { unit: string; sheet: string | undefi
   const log = useUnitLog(unit);
   const entries = useDeferredValue(log.entries);
   const packet = useMemo(() => (entries.length > 0 ? flow(entries, on) : undefined), [entries, on]);
-  const rulings = useMemo(() => rulingsOf(entries), [entries]);
-  const write = useCallback<UnitOnScreen['write']>(
-    (...drafts) => put(drafts.map((d) => newEntry(dealership, unit, d))),
+  // Not deferred: whoever rules from the keyboard must see each ruling before the next key.
+  const rulings = useMemo(() => rulingsOf(log.entries), [log.entries]);
+  const write = useCallback(
+    <K extends EntryKind>(...drafts: readonly Draft<K>[]): readonly EntryOf<K>[] => {
+      const made = drafts.map((d) => newEntry(dealership, unit, d));
+      put(made);
+      return made;
+    },
     [dealership, unit],
   );
-  const [rejected, setRejected] = useState<Observation>();
+  const [rejected, setRejected] = useState<{ readonly of: Observation; readonly before: Ruling['ruling'] }>();
   const rule = useCallback<UnitOnScreen['rule']>(
     (on, ruling) => {
+      const before = rulings.get(on.id)?.ruling ?? 'open';
       write<'ruling'>({ kind: 'ruling', on: on.id, ruling });
-      setRejected(ruling === 'reject' ? on : undefined);
+      setRejected(ruling === 'reject' ? { of: on, before } : undefined);
     },
-    [write],
+    [rulings, write],
   );
   const onScreen = useMemo(
-    () => packet && { unit, entries, packet, rulings, write, rule },
-    [unit, entries, packet, rulings, write, rule],
+    () => packet && { unit, entries: log.entries, packet, rulings, write, rule },
+    [unit, log.entries, packet, rulings, write, rule],
   );
 
   if (!onScreen) {
@@ -66,26 +72,26 @@ export function UnitPage({ unit, sheet }: { unit: string; sheet: string | undefi
   return (
     <UnitContext value={onScreen}>
       <PlayerProvider>
-        <div className="unit-page">
+        <div className="unit-page" data-sheet={shown.id}>
           <Scrolled to={shown.id}>
             <UnitHead />
             <UnitSheets shown={shown.id} />
             <main id="sheet">
               {rejected && (
                 <Rejected
-                  of={rejected}
-                  onTakeBack={() => rule(rejected, 'accept')}
+                  of={rejected.of}
+                  onTakeBack={() => rule(rejected.of, rejected.before)}
                   onLeave={() => setRejected(undefined)}
                 />
               )}
               {log.problem && <Trouble problem={log.problem} again={log.fetchNew} />}
-              <Screen shown={shown.id === 'review'} />
               <Mishap key={shown.id}>
                 <Content />
               </Mishap>
             </main>
           </Scrolled>
           <WalkFoot />
+          <Screen />
         </div>
       </PlayerProvider>
     </UnitContext>
