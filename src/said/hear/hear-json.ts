@@ -9,6 +9,8 @@ export interface HearRow {
   readonly to: number;
   readonly part: string;
   readonly label: string;
+  /** The exact words by which the part was named. */
+  readonly item?: string;
   readonly place?: string;
   readonly aspect: string;
   readonly kind: HeardObservation['sense'];
@@ -53,6 +55,7 @@ export function hearJson(heard: Heard): HearRow[] {
     to: two(o.end),
     part: o.part,
     label: partOf(o.part)?.name ?? o.part,
+    ...(o.named === undefined ? {} : { item: o.named }),
     ...(o.place === undefined ? {} : { place: placeWords(o.place) }),
     aspect: aspectOf(o.part, o.aspect)?.name ?? o.aspect,
     kind: o.sense,

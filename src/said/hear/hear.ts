@@ -18,6 +18,7 @@ import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
 import { markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
+import { namedBy } from './named.ts';
 import { restoreStops } from './restore-stops.ts';
 import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
@@ -67,6 +68,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
     const first = all.words[from];
     const end = all.words[to - 1];
     const turn = all.words[d.at];
+    const named = namedBy(marks, d);
     for (let k = from; k < to; k++) seen[all.words[k]?.cue ?? 0] = 1;
     const corrects = replaces.get(i);
     return {
@@ -82,6 +84,7 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
       start: turn?.start ?? first?.start ?? 0,
       end: Math.max(end?.end ?? 0, turn?.end ?? 0),
       words: quoteOf(all, from, to - 1),
+      ...(named ? { named: bare(quoteOf(all, named.from, named.to - 1)) } : {}),
       ...(turn ? { key: all.written[turn.written] ?? turn.norm } : {}),
       ...(corrects ? { corrects: [...corrects] } : {}),
       ...(retracted.has(i) ? { retracted: true } : {}),
@@ -95,6 +98,9 @@ export function hear(cues: readonly Cue[], context: { readonly vehicle?: Vehicle
     unused: indexes.filter((i) => seen[i] !== 1),
   };
 }
+
+/** Quoted words without the stops around them. */
+const bare = (quote: string): string => quote.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, '');
 
 /** The same good news of the same part within a breath is said once. */
 function dropEchoes(drafts: Draft[], mentionAt: MarkedAt<Mention>): void {

@@ -9,6 +9,8 @@ export type HeardObservation = Pick<
   readonly start: number;
   readonly end: number;
   readonly words: string;
+  /** The exact words by which the part was named; absent where it was only talked about. */
+  readonly named?: string;
   /** The word it turns on. */
   readonly key?: string;
   /** Indexes of observations in the same list that this one replaces. */
