@@ -4,6 +4,7 @@ import type { Cue } from '../entry.ts';
 import type { Clause, Draft } from './clause.ts';
 import type { Heard, HeardObservation } from './heard.ts';
 import { namedBy } from './named.ts';
+import { stationPath } from './station-path.ts';
 import { leastSure, sureOf } from './sure.ts';
 import { featuresOf } from './sure-features.ts';
 import { understand } from './understand.ts';
@@ -79,7 +80,7 @@ export function hearWithFeatures(
   const indexes = cues.map((_, i) => i);
   return {
     observations,
-    chapters: chaptersOf(cues, clauses, path, all.words),
+    chapters: chaptersOf(cues, clauses, stationPath(marks, clauses, drafts), all.words),
     used: indexes.filter((i) => seen[i] === 1),
     unused: indexes.filter((i) => seen[i] !== 1),
   };
