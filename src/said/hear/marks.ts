@@ -7,7 +7,8 @@ import { type Mention, mentionsIn } from './mention.ts';
 import { isPronounOne } from './number-item.ts';
 import { type NumberSpan, numbersIn } from './number-span.ts';
 import { peopleIn } from './person-names.ts';
-import { type PlaceHit, placeAt } from './place-words.ts';
+import { placeAt } from './place-at.ts';
+import type { PlaceHit } from './place-words.ts';
 import type { Word } from './word.ts';
 
 /** Words that name an aspect. */

@@ -2,7 +2,7 @@
 import { defectPhrases, goodPhrases, partPhrases, stationPhrases, weakParts } from './lexicon.ts';
 import { itemAt } from './number-item.ts';
 import { numberAt } from './number-span.ts';
-import { placeAt } from './place-words.ts';
+import { placeAt } from './place-at.ts';
 import type { Stop, Word } from './word.ts';
 
 /** With fewer stops than one in this many words a transcript is held to have none. */

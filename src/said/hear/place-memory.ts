@@ -1,0 +1,101 @@
+// Why: a place said once holds for what is said next of the same thing; this keeps which, clause by clause, and where the walk is.
+import { partOf } from '../../catalogue/index.ts';
+import type { Clause } from './clause.ts';
+import type { Mention } from './mention.ts';
+import type { NumberSpan } from './number-span.ts';
+import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
+import { across, besideNumber, cornered, merge, walkSideOf } from './talk-place.ts';
+import type { Word } from './word.ts';
+
+interface Placed {
+  readonly place: PlaceParts;
+  readonly at: number;
+}
+
+/** Where these are named the walk is no longer along a side. */
+const offSide = new Set(['front', 'rear', 'roof', 'cab', 'living', 'bath-bedroom']);
+
+/** The places said so far. */
+export class PlaceMemory {
+  private readonly words: readonly Word[];
+  private readonly placed = new Map<string, Placed>();
+  /** As it was before the clause at hand. */
+  private before = new Map<string, Placed>();
+  private readonly lastNamed = new Map<string, number>();
+  private walkSide: PlaceParts | undefined;
+
+  constructor(words: readonly Word[]) {
+    this.words = words;
+  }
+
+  /** A new station: what was said of places at the old one is over. */
+  leave(): void {
+    this.placed.clear();
+  }
+
+  /** Takes note of the places in a clause. `mentions` are its parts of this coach, `lately` those talked about before. */
+  enter(clause: Clause, mentions: readonly Mention[], lately: readonly string[], elsewhere: boolean): void {
+    for (const m of mentions) {
+      for (const p of m.parts) this.lastNamed.set(p, m.from);
+      if (!m.weak && m.parts[0] !== 'slide' && offSide.has(partOf(m.parts[0] ?? '')?.station ?? ''))
+        this.walkSide = undefined;
+    }
+    this.before = clause.places.length > 0 ? new Map(this.placed) : this.placed;
+    if (elsewhere) return;
+    for (const hit of clause.places) if (!this.isAside(hit)) this.note(clause, hit, mentions, lately);
+  }
+
+  private note(clause: Clause, hit: PlaceHit, parts: readonly Mention[], lately: readonly string[]): void {
+    if (hit.other === 'side' && parts.length === 0) this.walkSide = across(this.walkSide, 'side');
+    if (hit.side && !hit.depth && !hit.end && (parts.length === 0 || clause.to - clause.from <= 7))
+      this.walkSide = { side: hit.side };
+    else if (parts.length === 0 && !hit.side && hit.end) this.walkSide = undefined;
+    const named = this.ownerOf(hit, parts);
+    const owners = new Set(named ?? lately);
+    if (hit.depth || [...owners].some((p) => cornered.has(p)) || (!named && hit.side && hit.end))
+      owners.add('tire');
+    for (const part of owners) {
+      const place = merge(part, this.placed.get(part)?.place, hit);
+      if (place) this.placed.set(part, { place, at: hit.from });
+    }
+  }
+
+  private ownerOf(hit: PlaceHit, parts: readonly Mention[]): readonly string[] | undefined {
+    const after = parts.find((m) => m.from >= hit.to && m.from - hit.to <= 2);
+    const before = [...parts].reverse().find((m) => m.to <= hit.from);
+    const inside = parts.find((m) => m.from <= hit.from && m.to >= hit.from);
+    return (inside ?? after ?? before)?.parts;
+  }
+
+  /** Behind, by, around: where a thing is seen, not which one it is. */
+  private isAside(hit: PlaceHit): boolean {
+    const a = this.words[hit.from - 1]?.norm ?? '';
+    const b = a === 'the' ? (this.words[hit.from - 2]?.norm ?? '') : a;
+    return (
+      /^(?:by|near|behind|around|from|toward|towards|underneath)$/.test(b) &&
+      this.words[hit.from - 1]?.stop === 0 &&
+      !hit.side
+    );
+  }
+
+  /** The place of a fact of `part` that turns on word `at` in `clause`. */
+  placeOf(part: string, at: number, clause: Clause, span?: NumberSpan): string | undefined {
+    const all = clause.places.filter((h) => !this.isAside(h));
+    const own = span ? besideNumber(clause, all, span) : undefined;
+    const hits = own ?? all;
+    const said = own ?? hits.filter((h) => h.from <= at);
+    const corner = cornered.has(part);
+    const held = corner ? (this.before.get(part) ?? this.before.get('tire')) : this.placed.get(part);
+    let place: PlaceParts | undefined;
+    if (corner) {
+      place = held && (part === 'tire' || at - held.at < 90) ? held.place : undefined;
+      for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
+    } else {
+      for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
+      const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
+      if (!place && held && !fresh && at - held.at < 60) place = held.place;
+    }
+    place ??= walkSideOf(part, this.walkSide);
+    return place ? placeIdOf(part, place) : undefined;
+  }
+}
