@@ -1,7 +1,7 @@
 // Why: what was heard as plain rows, for people and programs that read `hear --json`.
 import { aspectOf, partOf } from '../../catalogue/index.ts';
 import type { Heard, HeardObservation } from './heard.ts';
-import { placeWords } from './place-words.ts';
+import { rowPlace } from './row-place.ts';
 
 /** One row: seconds, plain names, UCUM unit, exact words. */
 export interface HearRow {
@@ -11,6 +11,7 @@ export interface HearRow {
   readonly label: string;
   /** The exact words by which the part was named. */
   readonly item?: string;
+  /** Where, and where that matters under what: "left rear inner", "over sink", "on LP". */
   readonly place?: string;
   readonly aspect: string;
   readonly kind: HeardObservation['sense'];
@@ -46,6 +47,8 @@ const shown = (o: HeardObservation): Pick<HearRow, 'value' | 'upTo' | 'unit' | '
   }
 };
 
+const placed = (place: string | undefined): Pick<HearRow, 'place'> => (place === undefined ? {} : { place });
+
 /** The observations as rows, in order. One that a later one replaces, or that was taken back, says so. */
 export function hearJson(heard: Heard): HearRow[] {
   const gone = new Set(heard.observations.flatMap((o) => o.corrects ?? []));
@@ -56,7 +59,7 @@ export function hearJson(heard: Heard): HearRow[] {
     part: o.part,
     label: partOf(o.part)?.name ?? o.part,
     ...(o.named === undefined ? {} : { item: o.named }),
-    ...(o.place === undefined ? {} : { place: placeWords(o.place) }),
+    ...placed(rowPlace(o)),
     aspect: aspectOf(o.part, o.aspect)?.name ?? o.aspect,
     kind: o.sense,
     ...shown(o),

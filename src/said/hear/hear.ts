@@ -60,6 +60,7 @@ export function hearWithFeatures(
       observation: {
         part: d.part,
         ...(d.place === undefined ? {} : { place: d.place }),
+        ...(d.where === undefined ? {} : { where: d.where }),
         aspect: d.aspect,
         value: d.value,
         sense: d.sense,

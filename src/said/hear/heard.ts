@@ -6,6 +6,8 @@ export type HeardObservation = Pick<
   Observation,
   'part' | 'place' | 'aspect' | 'value' | 'sense' | 'polarity' | 'hedged' | 'saidBy' | 'sure'
 > & {
+  /** What else was said of where it is, or under what it was read: "over sink", "on LP". */
+  readonly where?: string;
   readonly start: number;
   readonly end: number;
   readonly words: string;

@@ -7,6 +7,7 @@ import type { NumberSpan } from './number-span.ts';
 import { PlaceMemory } from './place-memory.ts';
 import type { Scopes } from './scope.ts';
 import { cornered } from './talk-place.ts';
+import { WhereMemory } from './where.ts';
 
 /** Pieces that nearly every part has: they mean the part the talk is about. */
 const subparts = new Set('motor rubber cap glass hose gauge valve switch'.split(' '));
@@ -22,6 +23,7 @@ export class Talk {
   /** The part a heading named. */
   section: readonly string[] = [];
   private readonly places: PlaceMemory;
+  private readonly wheres: WhereMemory;
   /** Aspects named in the clause before, where it gave no number: "the gross weight, the sticker says ...". */
   lead: readonly AspectHit[] = [];
   private previous: Clause | undefined;
@@ -36,6 +38,7 @@ export class Talk {
     this.path = path;
     this.marks = marks;
     this.places = new PlaceMemory(marks.words);
+    this.wheres = new WhereMemory(marks.words);
     this.scopes = scopes;
   }
 
@@ -66,6 +69,7 @@ export class Talk {
     const own = clause.mentions.filter((m) => !m.aside);
     const lately = this.recent.slice(0, 3).flatMap((r) => r.parts);
     this.places.enter(clause, own, lately, elsewhere);
+    this.wheres.enter(clause, own, elsewhere);
   }
 
   /** What "it" is where the walk stands, if nothing is named. */
@@ -86,6 +90,11 @@ export class Talk {
   /** The place of a fact of `part` that turns on word `at` in `clause`. */
   placeOf(part: string, at: number, clause: Clause, span?: NumberSpan): string | undefined {
     return this.places.placeOf(part, at, clause, span);
+  }
+
+  /** What else says where a fact is, or under what it was read. */
+  whereOf(part: string, at: number, clause: Clause): string | undefined {
+    return this.wheres.whereOf(part, at, clause);
   }
 
   /**

@@ -56,7 +56,8 @@ export function understand(
     talk.enter(clause);
     for (const d of hearClause(talk, clause, taken, last)) {
       if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
-      heard.push(d);
+      const where = talk.whereOf(d.part, d.at, clause, d.place);
+      heard.push(where === undefined ? d : { ...d, where });
       if (d.sense !== 'claim') last = d;
       if (d.part === 'coach' && d.aspect === 'year')
         talk.recent.unshift({ parts: ['coach'], at: d.at, weak: false });

@@ -1,0 +1,131 @@
+// Why: a reading is worth what it was taken under: on gas or electric, at idle or on the grade, at no load or loaded.
+import type { Clause } from './clause.ts';
+import { phrasesOf } from './phrase-index.ts';
+import type { Word } from './word.ts';
+
+/** Kinds of conditions; a part takes those of its own kinds. */
+export type Under = 'energy' | 'load' | 'engine' | 'battery' | 'air' | 'road';
+
+/** A condition named. An empty text ends the one before. */
+export interface Condition {
+  readonly kind: Under;
+  readonly text: string;
+  readonly at: number;
+}
+
+const kindsOf: readonly (readonly [Under, RegExp])[] = [
+  ['energy', /^(?:refrigerator|ice_maker|water_heater)/],
+  ['load', /^(?:generator|inverter|shore_cord|electric_panel|transfer_switch|lp_regulator|surge)/],
+  [
+    'engine',
+    /^(?:engine|coolant|transmission|dash_gauges|radiator|turbo|front_engine|alternator|air_filter|exhaust|belts|cruise|coach$|vents_roof)/,
+  ],
+  ['battery', /^(?:house_battery|chassis_battery|battery)/],
+  ['air', /^(?:air_gauges|air_tanks|brake_chambers|parking_brake|brake_fluid|brake_drum)/],
+  [
+    'road',
+    /^(?:coach$|alignment|road_test|transmission|brake_fluid|steering|tire$|driveline|parking_brake|ignition_steering)/,
+  ],
+];
+/** The kinds of conditions that matter for a part. */
+export const kindsFor = (part: string): readonly Under[] =>
+  kindsOf.filter(([, re]) => re.test(part)).map(([k]) => k);
+
+type Says = readonly (readonly [Under, string])[];
+const say = (kind: Under, text: string): Says => [[kind, text]];
+const table = (kind: Under, text: string, list: string): [string, Says][] =>
+  list.split('|').map((p) => [p, say(kind, text)]);
+
+const phrases = phrasesOf<Says>(
+  Object.fromEntries([
+    ...table('energy', 'on electric', 'electric|electricity|on ac|on shore|on one twenty|electrical'),
+    ...table('energy', 'on LP', 'gas|propane|lp|flame|on lp'),
+    ...table(
+      'load',
+      'no load',
+      'no load|unloaded|without load|without a load|nothing on it|with nothing on|loafing|zero load',
+    ),
+    ...table(
+      'load',
+      'loaded',
+      'loaded|load on|under load|both airs|both acs|with a load|full load|half load|load',
+    ),
+    ...table('engine', 'at idle', 'idle|idling|idles|ticking over'),
+    ...table('engine', 'cold', 'cold start|from cold|stone cold|cold'),
+    ...table('engine', 'hot', 'hot|warmed up|up to temperature|at temperature|up to temp'),
+    ...table('engine', 'on the hill', 'hill'),
+    ...table('engine', 'on the grade', 'grade|climbing|climb|climbs up|uphill|incline|pass road'),
+    ...table('engine', 'after the hill', 'after the hill|over the top'),
+    ...table(
+      'engine',
+      'downgrade',
+      'downgrade|downhill|down the back side|down the other side|coming down the|down the hill|down the grade|descending|descent',
+    ),
+    ...table('engine', 'driving', 'driving|while driving|going down the road'),
+    ...table('engine', 'at speed', 'highway speed|at speed|at cruise'),
+    ...table('engine', '', 'parked|shut down|shut her off|shut it off|backing in'),
+    ...table('battery', 'rested', 'rested|at rest|resting|rest'),
+    ...table('battery', 'charging', 'charging|on charge|on the charger|plugged in'),
+    ...table(
+      'battery',
+      'no charging',
+      'nothing charging|not charging|no charging|no charger|without charging',
+    ),
+    ...table(
+      'battery',
+      'everything off',
+      'everything off|everything switched off|thing switched off|thing off|all off',
+    ),
+    ...table(
+      'air',
+      'applied',
+      'foot on|on the pedal|pedal down|brake applied|brakes applied|applied|service brake',
+    ),
+    ...table('air', 'released', 'released|brakes off|let off|button in|foot off'),
+    ...table('air', 'parked', 'parked|sitting'),
+    ...table(
+      'road',
+      'road test',
+      'road test|test drive|i drove|drove it|on the road|took it out|drive it|took it down the road',
+    ),
+    ...table('road', 'highway', 'highway|interstate|freeway|at speed'),
+  ]),
+);
+const runners =
+  /^(?:airs?|acs?|conditioners?|microwave|furnace|burners?|heater|pump|appliances?|compressor|everything|toaster)$/;
+const running = /^(?:on|running|going|lit|cranked|pulling|as)$/;
+
+/** The conditions named in a clause, in the order of their words. */
+export function conditionsIn(words: readonly Word[], clause: Clause): Condition[] {
+  const out: Condition[] = [];
+  for (let i = clause.from; i < clause.to; i++) {
+    const hit = phrases.at(words, i);
+    const n = words[i]?.norm ?? '';
+    if (hit) {
+      const before = words[i - 1]?.norm ?? '';
+      for (const [kind, text] of hit.values.flat()) {
+        if (kind === 'load' && hit.length === 1 && n === 'load' && /^(?:no|without)$/.test(before)) continue;
+        if (n === 'cold' && /^(?:ice|not|blow|blows|blowing|the)$/.test(before)) continue;
+        if (n === 'hot' && /^(?:blow|blows|blowing|too|nice|make|and|good)$/.test(before)) continue;
+        const idle = kind === 'engine' && text === 'at idle' && /^(?:cold|hot|fast|high|warm)$/.test(before);
+        out.push({ kind, text: idle ? `${before} idle` : text, at: i });
+      }
+      i += hit.length - 1;
+      continue;
+    }
+    // "with the front air running", "put the air and the microwave on it"
+    if (runners.test(n))
+      for (let k = i + 1; k < Math.min(clause.to, i + 5); k++)
+        if (running.test(words[k]?.norm ?? '') && withBefore(words, i, clause.from)) {
+          out.push({ kind: 'load', text: 'loaded', at: k });
+          break;
+        }
+  }
+  return out;
+}
+
+function withBefore(words: readonly Word[], i: number, from: number): boolean {
+  for (let k = i - 1; k >= Math.max(from, i - 6); k--)
+    if (/^(?:with|put|kicked|threw|turned|running|ran|once)$/.test(words[k]?.norm ?? '')) return true;
+  return false;
+}

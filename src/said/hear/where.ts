@@ -1,0 +1,129 @@
+// Why: beside the corner or side of a thing, a room, a landmark or the load it was read under says which fact this is.
+import { partOf } from '../../catalogue/index.ts';
+import type { Clause } from './clause.ts';
+import type { Mention } from './mention.ts';
+import { type Condition, conditionsIn, kindsFor, type Under } from './where-condition.ts';
+import { type Landmark, landmarksIn } from './where-landmark.ts';
+import { roomed, roomOfPart, rooms } from './where-table.ts';
+import type { Word } from './word.ts';
+
+/** How many words a condition holds when nothing else is said of it. */
+const holds: Readonly<Record<Under, number>> = {
+  energy: 45,
+  load: 70,
+  engine: 90,
+  battery: 14,
+  air: 40,
+  road: 60,
+};
+/** Stations at which the drive is over. */
+const offRoad = new Set(['roof', 'living', 'bath-bedroom', 'curb-side', 'road-side', 'papers', 'bays']);
+const leadIn = /^(?:and|okay|ok|so|now|then|the|in|into|back|here|up|your|this|alright|a|on|to|next|got)$/;
+const modified =
+  /^(?:vents?|sinks?|doors?|fans?|slides?|windows?|tv|ac|air|wall|ceiling|corner|one|plugs?|outlets?|gfci|gfi|g|light|lights|faucet)$/;
+
+interface Held {
+  readonly text: string;
+  readonly at: number;
+  readonly part: string;
+}
+
+/** What was said of rooms, landmarks and conditions, while clauses go by. */
+export class WhereMemory {
+  private readonly words: readonly Word[];
+  private landmarks: readonly Landmark[] = [];
+  private conditions: readonly Condition[] = [];
+  private readonly state = new Map<Under, Held>();
+  private readonly beside = new Map<string, Held>();
+  private readonly named = new Map<string, number>();
+  private room: { readonly text: string; readonly at: number; readonly firm: boolean } | undefined;
+  private lastPart = '';
+
+  constructor(words: readonly Word[]) {
+    this.words = words;
+  }
+
+  /** Takes note of a clause. `mentions` are its parts of this coach. */
+  enter(clause: Clause, mentions: readonly Mention[], elsewhere: boolean): void {
+    this.landmarks = [];
+    this.conditions = [];
+    if (elsewhere) return;
+    this.landmarks = landmarksIn(this.words, clause);
+    this.conditions = conditionsIn(this.words, clause);
+    for (const m of mentions) this.notePart(m);
+    this.noteRoom(clause);
+    for (const c of this.conditions)
+      if (c.text === '') this.state.delete(c.kind);
+      else this.state.set(c.kind, { text: c.text, at: c.at, part: this.lastPart });
+  }
+
+  private notePart(m: Mention): void {
+    const part = m.parts[0] ?? '';
+    this.named.set(part, m.from);
+    if (m.weak) return;
+    this.lastPart = part;
+    const station = partOf(part)?.station ?? '';
+    if (offRoad.has(station)) for (const k of ['engine', 'road'] as const) this.state.delete(k);
+    for (const k of ['energy', 'load', 'battery'] as const)
+      if (kindsFor(part).includes(k) && this.state.get(k)?.part !== part) this.state.delete(k);
+    const room = roomOfPart[part];
+    if (room && !(this.room?.firm && this.room.text.endsWith('bath')))
+      this.room = { text: room, at: m.from, firm: this.room?.text === room && this.room.firm };
+    else if (this.room && !roomed.has(part) && station !== 'bath-bedroom') this.room = undefined;
+  }
+
+  private noteRoom(clause: Clause): void {
+    for (let i = clause.from; i < Math.min(clause.to, clause.from + 6); i++) {
+      const n = this.words[i]?.norm ?? '';
+      const next = this.words[i + 1]?.norm ?? '';
+      const two = this.words[i]?.stop === 0 ? rooms[`${n} ${next}`] : undefined;
+      const room = two ?? rooms[n];
+      if (room) {
+        const after = i + (two ? 2 : 1);
+        const joined = this.words[after - 1]?.stop === 0;
+        if (!joined || !modified.test(this.words[after]?.norm ?? ''))
+          this.room = { text: room, at: i, firm: true };
+        return;
+      }
+      if (!leadIn.test(n)) return;
+    }
+  }
+
+  /** What else says where the fact of `part` turning on word `at` is, or under what it was read. */
+  whereOf(part: string, at: number, clause: Clause): string | undefined {
+    const bits = new Set<string>();
+    for (const kind of kindsFor(part)) {
+      const c = this.conditionOf(kind, at);
+      if (c) bits.add(c);
+    }
+    const beside = this.besideOf(part, at, clause);
+    if (beside) bits.add(beside);
+    const room = this.room;
+    if (!beside && room && roomed.has(part) && at - room.at < (room.firm ? 60 : 16) && at >= room.at)
+      bits.add(room.text);
+    return bits.size === 0 ? undefined : [...bits].join(', ');
+  }
+
+  private conditionOf(kind: Under, at: number): string | undefined {
+    const here = this.conditions.filter((c) => c.kind === kind);
+    const said = here.filter((c) => c.at <= at).at(-1) ?? here[0];
+    if (said) return said.text === '' ? undefined : said.text;
+    const held = this.state.get(kind);
+    return held && at - held.at < holds[kind] && at >= held.at ? held.text : undefined;
+  }
+
+  private besideOf(part: string, at: number, clause: Clause): string | undefined {
+    const own = this.landmarks;
+    const next = clause.numbers.find((s) => s.from > at)?.from ?? clause.to;
+    const hit =
+      own.find((l) => l.from > at && l.from < next) ?? own.filter((l) => l.from <= at).at(-1) ?? own[0];
+    if (hit) {
+      this.beside.set(part, { text: hit.text, at, part });
+      return hit.text;
+    }
+    const held = this.beside.get(part);
+    if (!held || at - held.at > 25 || at < held.at || (this.named.get(part) ?? -1) > held.at)
+      return undefined;
+    return held.text;
+  }
+}
