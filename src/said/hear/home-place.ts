@@ -10,6 +10,8 @@ const own: Readonly<Record<string, string>> = wordTable({
   awning_light: 'passenger side',
   entry_step: 'passenger side',
   grab_handle: 'passenger side',
+  safety_chain: 'tongue',
+  tv_living: 'living room',
   tail_lights: 'rear',
   spare_tire: 'rear',
   tow_plug: 'rear',

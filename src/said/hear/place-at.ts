@@ -122,10 +122,19 @@ function endAt(words: readonly Word[], i: number, within: boolean): PlaceParts['
   }
 }
 
+/** "Left rear out" was said a few words before: an "in" with a number is the other of that pair. */
+function pairOpen(words: readonly Word[], i: number): boolean {
+  for (let k = i - 1; k > Math.max(1, i - 12); k--)
+    if (normAt(words, k) === 'out') return t.ends[normAt(words, k - 1)] === 'rear';
+  return false;
+}
+
 /** Inner or outer said at `i`. "In" and "out" only between a corner and its number: "left rear out ten". */
 function depthAt(words: readonly Word[], i: number, within: boolean, p: PlaceParts): PlaceParts['depth'] {
   const n = normAt(words, i);
   const next = normAt(words, i + 1);
+  if (n === 'in' && !within && numberLike.test(next) && joined(words, i))
+    return pairOpen(words, i) ? 'inner' : undefined;
   if (n === 'out' || n === 'in')
     return within && p.side && p.end && joined(words, i - 1) && (numberLike.test(next) || !joined(words, i))
       ? n === 'in'
@@ -139,6 +148,14 @@ function depthAt(words: readonly Word[], i: number, within: boolean, p: PlacePar
   const open = !joined(words, i);
   if (/^(?:inside|outside)$/.test(n)) {
     if (/^(?:one|ones|dual|duals|tire|tyre|tires|wheel|wheels|left|right|rear)$/.test(next) && !open)
+      return depth;
+    if (
+      /^(?:'s|is|are|has|got)$/.test(next) &&
+      !open &&
+      i > 0 &&
+      joined(words, i - 1) &&
+      /^(?:the|on)$/.test(normAt(words, i - 1))
+    )
       return depth;
     if (next === "'s" && !open) return depth;
     return open && !starts ? depth : undefined;

@@ -1,11 +1,11 @@
 // Why: a place said once holds for what is said next of the same thing; this keeps which, clause by clause, and where the walk is.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
+import type { Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
-import { across, besideNumber, cornered, merge, walkSideOf } from './talk-place.ts';
-import type { Word } from './word.ts';
+import { across, besideNumber, cornered, isAlongside, merge, walkSideOf } from './talk-place.ts';
 
 interface Placed {
   readonly place: PlaceParts;
@@ -17,15 +17,15 @@ const offSide = new Set(['front', 'rear', 'roof', 'cab', 'living', 'bath-bedroom
 
 /** The places said so far. */
 export class PlaceMemory {
-  private readonly words: readonly Word[];
+  private readonly marks: Marks;
   private readonly placed = new Map<string, Placed>();
   /** As it was before the clause at hand. */
   private before = new Map<string, Placed>();
   private readonly lastNamed = new Map<string, number>();
   private walkSide: PlaceParts | undefined;
 
-  constructor(words: readonly Word[]) {
-    this.words = words;
+  constructor(marks: Marks) {
+    this.marks = marks;
   }
 
   /** A new station: what was said of places at the old one is over. */
@@ -50,9 +50,15 @@ export class PlaceMemory {
     if (hit.side && !hit.depth && !hit.end && (parts.length === 0 || clause.to - clause.from <= 7))
       this.walkSide = { side: hit.side };
     else if (parts.length === 0 && !hit.side && hit.end) this.walkSide = undefined;
-    const named = this.ownerOf(hit, parts);
-    const owners = new Set(named ?? lately);
-    if (hit.depth || [...owners].some((p) => cornered.has(p)) || (!named && hit.side && hit.end))
+    const owner = this.ownerOf(hit, parts);
+    const named = owner?.parts;
+    // "left front has code ...": a weak word is not what the corner is of
+    const owners = new Set(named && !owner?.weak ? named : [...(named ?? []), ...lately]);
+    if (
+      hit.depth ||
+      [...owners].some((p) => cornered.has(p)) ||
+      ((!named || owner?.weak) && hit.side && hit.end)
+    )
       owners.add('tire');
     for (const part of owners) {
       const place = merge(part, this.placed.get(part)?.place, hit);
@@ -60,22 +66,19 @@ export class PlaceMemory {
     }
   }
 
-  private ownerOf(hit: PlaceHit, parts: readonly Mention[]): readonly string[] | undefined {
+  private ownerOf(hit: PlaceHit, parts: readonly Mention[]): Mention | undefined {
     const after = parts.find((m) => m.from >= hit.to && m.from - hit.to <= 2);
     const before = [...parts].reverse().find((m) => m.to <= hit.from);
     const inside = parts.find((m) => m.from <= hit.from && m.to >= hit.from);
-    return (inside ?? after ?? before)?.parts;
+    return inside ?? after ?? before;
   }
 
   /** Behind, by, around: where a thing is seen, not which one it is. */
   private isAside(hit: PlaceHit): boolean {
-    const a = this.words[hit.from - 1]?.norm ?? '';
-    const b = a === 'the' ? (this.words[hit.from - 2]?.norm ?? '') : a;
-    return (
-      /^(?:by|near|behind|around|from|toward|towards|underneath)$/.test(b) &&
-      this.words[hit.from - 1]?.stop === 0 &&
-      !hit.side
-    );
+    const { words } = this.marks;
+    const a = words[hit.from - 1]?.norm ?? '';
+    const b = a === 'the' ? (words[hit.from - 2]?.norm ?? '') : a;
+    return /^(?:by|near|behind|around|underneath)$/.test(b) && words[hit.from - 1]?.stop === 0 && !hit.side;
   }
 
   /** The place of a fact of `part` that turns on word `at` in `clause`. */
@@ -89,13 +92,35 @@ export class PlaceMemory {
     let place: PlaceParts | undefined;
     if (corner) {
       place = held && (part === 'tire' || at - held.at < 90) ? held.place : undefined;
-      for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
+      // "forty pounds left front": right behind the number, and nothing before it
+      const behind = span && hits[0] && hits[0].from - span.to <= 1 ? 1 : 0;
+      for (const h of said.length > 0 ? said : hits.slice(0, held ? behind : 1))
+        place = merge(part, place, h);
     } else {
       for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
       const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
       if (!place && held && !fresh && at - held.at < 60) place = held.place;
+      place ??= this.ahead(part, clause);
     }
     place ??= walkSideOf(part, this.walkSide);
     return place ? placeIdOf(part, place) : undefined;
+  }
+
+  /** The side of the walk, for a part along the sides that nobody gave a place. */
+  walkingBy(part: string): string | undefined {
+    if (!this.walkSide?.side || !isAlongside(part)) return undefined;
+    return this.walkSide.side === 'left' ? 'driver side' : 'passenger side';
+  }
+
+  /** "There is a crack in it, rising from the bottom on the passenger side": said in the next clause, of nothing else. */
+  private ahead(part: string, clause: Clause): PlaceParts | undefined {
+    const { sentenceOf, mentionAt, numberAt, placeAt } = this.marks;
+    const named = clause.mentions.some((m) => m.parts.includes(part));
+    for (let i = clause.to; named && i < clause.to + 8 && sentenceOf[i] === clause.sentence; i++) {
+      const hit = placeAt.from(i);
+      if (hit && (hit.side || hit.end)) return merge(part, undefined, hit);
+      if (mentionAt.from(i) || numberAt.from(i)) return undefined;
+    }
+    return undefined;
   }
 }

@@ -32,13 +32,20 @@ const sided = new Set([
   'screen_door',
   'grab_handle',
   'fuel_fill',
+]);
+/** Also along a side, but named from anywhere: the side of the walk is only told with them, not put on record. */
+const alongside = new Set([
   'slide',
   'slide_seals',
   'dump_valves',
   'tank_flush',
   'water_bay',
   'city_water',
+  'black_tank',
+  'gray_tank',
+  'windows',
 ]);
+export const isAlongside = (part: string): boolean => alongside.has(part);
 /** What belongs to the door is on the door's side whatever side the walk was at before. */
 const atDoor = new Set([
   'patio_awning',
@@ -78,7 +85,7 @@ export function across(before: PlaceParts | undefined, other: PlaceHit['other'])
 /** Place words added to what is known of the place already: "inner" stays on its side, a new side starts anew. */
 export function merge(part: string, before: PlaceParts | undefined, hit: PlaceHit): PlaceParts | undefined {
   if (hit.other) return across(before, hit.other) ?? before;
-  const place = only(hit);
+  const place = only(cornered.has(part) && hit.spot !== 'tag' ? { ...hit, spot: undefined } : hit);
   if (!before || hit.many) return place;
   if (!cornered.has(part))
     return before.side && place.side && before.side !== place.side ? place : { ...before, ...place };

@@ -37,8 +37,8 @@ export class Talk {
   constructor(marks: Marks, scopes: Scopes, path: readonly string[] = []) {
     this.path = path;
     this.marks = marks;
-    this.places = new PlaceMemory(marks.words);
-    this.wheres = new WhereMemory(marks.words);
+    this.places = new PlaceMemory(marks);
+    this.wheres = new WhereMemory(marks);
     this.scopes = scopes;
   }
 
@@ -93,8 +93,9 @@ export class Talk {
   }
 
   /** What else says where a fact is, or under what it was read. */
-  whereOf(part: string, at: number, clause: Clause): string | undefined {
-    return this.wheres.whereOf(part, at, clause);
+  whereOf(part: string, at: number, clause: Clause, place?: string): string | undefined {
+    const where = this.wheres.whereOf(part, at, clause);
+    return place === undefined ? (where ?? this.places.walkingBy(part)) : where;
   }
 
   /**

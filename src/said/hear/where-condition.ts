@@ -53,8 +53,12 @@ const phrases = phrasesOf<Says>(
     ...table('engine', 'at idle', 'idle|idling|idles|ticking over'),
     ...table('engine', 'cold', 'cold start|from cold|stone cold|cold'),
     ...table('engine', 'hot', 'hot|warmed up|up to temperature|at temperature|up to temp'),
-    ...table('engine', 'on the hill', 'hill'),
-    ...table('engine', 'on the grade', 'grade|climbing|climb|climbs up|uphill|incline|pass road'),
+    ...table('engine', 'on the hill', 'on the hill|up the hill'),
+    ...table(
+      'engine',
+      'on the grade',
+      'hill|grade|percent grade|climbing|climb|climbs up|uphill|incline|pass road',
+    ),
     ...table('engine', 'after the hill', 'after the hill|over the top'),
     ...table(
       'engine',
@@ -64,6 +68,8 @@ const phrases = phrasesOf<Says>(
     ...table('engine', 'driving', 'driving|while driving|going down the road'),
     ...table('engine', 'at speed', 'highway speed|at speed|at cruise'),
     ...table('engine', '', 'parked|shut down|shut her off|shut it off|backing in'),
+    ...table('battery', 'battery one', 'first one|number one'),
+    ...table('battery', 'battery two', 'second one|other one|number two'),
     ...table('battery', 'rested', 'rested|at rest|resting|rest'),
     ...table('battery', 'charging', 'charging|on charge|on the charger|plugged in'),
     ...table(
@@ -116,7 +122,7 @@ export function conditionsIn(words: readonly Word[], clause: Clause): Condition[
     // "with the front air running", "put the air and the microwave on it"
     if (runners.test(n))
       for (let k = i + 1; k < Math.min(clause.to, i + 5); k++)
-        if (running.test(words[k]?.norm ?? '') && withBefore(words, i, clause.from)) {
+        if (running.test(words[k]?.norm ?? '') && withBefore(words, i)) {
           out.push({ kind: 'load', text: 'loaded', at: k });
           break;
         }
@@ -124,8 +130,8 @@ export function conditionsIn(words: readonly Word[], clause: Clause): Condition[
   return out;
 }
 
-function withBefore(words: readonly Word[], i: number, from: number): boolean {
-  for (let k = i - 1; k >= Math.max(from, i - 6); k--)
+function withBefore(words: readonly Word[], i: number): boolean {
+  for (let k = i - 1; k >= Math.max(0, i - 8); k--)
     if (/^(?:with|put|kicked|threw|turned|running|ran|once)$/.test(words[k]?.norm ?? '')) return true;
   return false;
 }

@@ -35,7 +35,7 @@ function landmarkAt(
 }
 
 /** The landmarks named in a clause. */
-export function landmarksIn(words: readonly Word[], clause: Clause): Landmark[] {
+export function landmarksIn(words: readonly Word[], clause: Pick<Clause, 'from' | 'to'>): Landmark[] {
   const out: Landmark[] = [];
   for (let i = clause.from; i < clause.to; i++) {
     if (words[i]?.stop !== 0) continue;

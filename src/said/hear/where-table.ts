@@ -170,6 +170,11 @@ export const rooms: Readonly<Record<string, string>> = wordTable({
   bunkhouse: 'bunks',
   'bunk room': 'bunks',
   'wet bay': 'wet bay',
+  'back here': 'rear',
+  'up front': 'front',
+  'rear bedroom': 'bedroom',
+  'master bedroom': 'bedroom',
+  bunks: 'bunks',
 });
 /** Parts that every room has: they are in the room the walk is in. */
 export const roomed = new Set([

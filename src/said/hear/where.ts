@@ -1,6 +1,7 @@
 // Why: beside the corner or side of a thing, a room, a landmark or the load it was read under says which fact this is.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
+import type { Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { type Condition, conditionsIn, kindsFor, type Under } from './where-condition.ts';
 import { type Landmark, landmarksIn } from './where-landmark.ts';
@@ -22,6 +23,9 @@ const leadIn = /^(?:and|okay|ok|so|now|then|the|in|into|back|here|up|your|this|a
 const modified =
   /^(?:vents?|sinks?|doors?|fans?|slides?|windows?|tv|ac|air|wall|ceiling|corner|one|plugs?|outlets?|gfci|gfi|g|light|lights|faucet)$/;
 
+/** Named as what is looked at, and not just as where. */
+const strong = (m: Mention | undefined): boolean => m !== undefined && !m.aside && !m.weak;
+
 interface Held {
   readonly text: string;
   readonly at: number;
@@ -30,7 +34,10 @@ interface Held {
 
 /** What was said of rooms, landmarks and conditions, while clauses go by. */
 export class WhereMemory {
+  private readonly marks: Marks;
   private readonly words: readonly Word[];
+  /** Those of a short clause before that named no part: "over by the slide, it reads ...". */
+  private lead: readonly Landmark[] = [];
   private landmarks: readonly Landmark[] = [];
   private conditions: readonly Condition[] = [];
   private readonly state = new Map<Under, Held>();
@@ -38,18 +45,22 @@ export class WhereMemory {
   private readonly named = new Map<string, number>();
   private room: { readonly text: string; readonly at: number; readonly firm: boolean } | undefined;
   private lastPart = '';
+  private previous: Clause | undefined;
 
-  constructor(words: readonly Word[]) {
-    this.words = words;
+  constructor(marks: Marks) {
+    this.marks = marks;
+    this.words = marks.words;
   }
 
   /** Takes note of a clause. `mentions` are its parts of this coach. */
   enter(clause: Clause, mentions: readonly Mention[], elsewhere: boolean): void {
-    this.landmarks = [];
-    this.conditions = [];
-    if (elsewhere) return;
+    const alone =
+      this.previous && this.previous.mentions.length === 0 && this.previous.to - this.previous.from <= 8;
+    this.lead = alone && this.previous?.to === clause.from ? this.landmarks : [];
+    this.previous = clause;
     this.landmarks = landmarksIn(this.words, clause);
     this.conditions = conditionsIn(this.words, clause);
+    if (elsewhere) return;
     for (const m of mentions) this.notePart(m);
     this.noteRoom(clause);
     for (const c of this.conditions)
@@ -113,17 +124,45 @@ export class WhereMemory {
   }
 
   private besideOf(part: string, at: number, clause: Clause): string | undefined {
-    const own = this.landmarks;
+    const own = this.landmarks.filter((l) => this.isOf(l, part, at, clause));
     const next = clause.numbers.find((s) => s.from > at)?.from ?? clause.to;
     const hit =
       own.find((l) => l.from > at && l.from < next) ?? own.filter((l) => l.from <= at).at(-1) ?? own[0];
     if (hit) {
-      this.beside.set(part, { text: hit.text, at, part });
+      this.beside.set(part, { text: hit.text, at: Math.max(at, hit.to), part });
       return hit.text;
     }
+    const near = this.lead.at(-1) ?? this.ahead(part, clause);
+    if (near) {
+      this.beside.set(part, { text: near.text, at: Math.max(at, near.to), part });
+      return near.text;
+    }
     const held = this.beside.get(part);
-    if (!held || at - held.at > 25 || at < held.at || (this.named.get(part) ?? -1) > held.at)
+    if (!held || at - held.at > 40 || at < held.at || (this.named.get(part) ?? -1) > held.at)
       return undefined;
     return held.text;
+  }
+
+  /** A landmark right behind another part says where that one is. */
+  private isOf(l: Landmark, part: string, at: number, clause: Clause): boolean {
+    const owner = clause.mentions.filter((m) => !m.aside && m.to <= l.from).at(-1);
+    return !owner || owner.weak || owner.parts.includes(part) || owner.from <= at;
+  }
+
+  /** "It's dried up, and quit around the skylight": said in the next clause, of nothing else. */
+  private ahead(part: string, clause: Clause): Landmark | undefined {
+    const { sentenceOf, mentions, mentionAt, numberAt } = this.marks;
+    if (mentions.length === 0 || !clause.mentions.some((m) => m.parts.includes(part))) return undefined;
+    let to = clause.to;
+    while (
+      to < clause.to + 8 &&
+      sentenceOf[to] === clause.sentence &&
+      !numberAt.from(to) &&
+      !strong(mentionAt.from(to))
+    )
+      to++;
+    return landmarksIn(this.words, { from: clause.to, to: Math.min(this.words.length, to + 2) }).find(
+      (l) => l.from < to,
+    );
   }
 }
