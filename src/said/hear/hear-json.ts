@@ -48,6 +48,20 @@ const shown = (o: HeardObservation): Pick<HearRow, 'value' | 'upTo' | 'unit' | '
 };
 
 const placed = (place: string | undefined): Pick<HearRow, 'place'> => (place === undefined ? {} : { place });
+/** Parts that show or bring out how something else does; what that is belongs in the label. */
+const instruments: ReadonlySet<string> = new Set([
+  'dash_gauges',
+  'air_gauges',
+  'road_test_drive',
+  'electric_panel',
+  'monitor_panel',
+  'hour_meters',
+]);
+const labelOf = (o: HeardObservation): string => {
+  const name = partOf(o.part)?.name ?? o.part;
+  const aspect = instruments.has(o.part) ? aspectOf(o.part, o.aspect)?.name : undefined;
+  return aspect === undefined ? name : `${name}: ${aspect}`;
+};
 
 /** The observations as rows, in order. One that a later one replaces, or that was taken back, says so. */
 export function hearJson(heard: Heard): HearRow[] {
@@ -57,7 +71,7 @@ export function hearJson(heard: Heard): HearRow[] {
     at: two(o.start),
     to: two(o.end),
     part: o.part,
-    label: partOf(o.part)?.name ?? o.part,
+    label: labelOf(o),
     ...(o.named === undefined ? {} : { item: o.named }),
     ...placed(rowPlace(o)),
     aspect: aspectOf(o.part, o.aspect)?.name ?? o.aspect,
