@@ -329,7 +329,7 @@ for (const [aspect, state, nouns, verbs] of failureVerbs)
       const add = (form: string, kind: DefectWord['verb'], asNoun: boolean): void => {
         const old = table[form];
         table[form] = old
-          ? { ...old, ...(kind ? { verb: kind } : {}) }
+          ? { ...old, ...(asNoun ? noun : {}), ...(kind ? { verb: kind } : {}) }
           : { aspect, state, ...(asNoun ? noun : {}), ...(kind ? { verb: kind } : {}) };
       };
       add(forms.past, 'past', false);
