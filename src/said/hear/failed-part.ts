@@ -18,7 +18,7 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
   [/^trip(?:s|ped|ping)?$/, /^outlets_gfci$/],
   [
     /^(?:hum|hums|humming|hummed|buzz|buzzes|buzzing|click|clicks)$/,
-    /^(?:brake_trailer|water_pump|refrigerator|inverter_charger|transfer_switch|fireplace|starter)$/,
+    /^(?:brake_trailer|water_pump|refrigerator|inverter_charger|fireplace|starter)$/,
   ],
   [
     /^(?:pop|pops|popped|hiss|hisses)$/,

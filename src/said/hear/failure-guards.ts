@@ -85,6 +85,11 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     );
   if (/^(?:tired|sad|finished|garbage|scrap|dry|sour|stale|blank|lying|funky)$/.test(n))
     return next !== '' && !closing.has(next);
+  if (n === 'freeze' || n === 'freezes') return next === 'point' || next === 'plug' || next === 'protection';
+  if (n === 'sink' || n === 'sinks')
+    return !/^(?:it|they|jacks?|corner|slide|room|nothing|floor|which|slowly|ones?|side|and)$/.test(
+      norm(i - 1),
+    );
   if (n === 'quit') return norm(i - 1) === 'and' && next === 'like';
   return false;
 }

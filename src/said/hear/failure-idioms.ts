@@ -103,7 +103,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'intermittent',
-    'when it wants to, when it feels like it, not every time, not each time, every other time, sometimes works, works sometimes, only sometimes, only works sometimes, works half the time, half the time, on and off, hit or miss, hit and miss, erratic, jumpy, spotty, in and out, here and there, dodgy, dicey, moody, has a mind of its own, mind of its own, flaky, touchy, possessed, haywire',
+    'when it wants to, when it feels like it, not every time, not each time, every other time, sometimes works, works sometimes, only sometimes, only works sometimes, works half the time, half the time, hit or miss, hit and miss, erratic, jumpy, spotty, dodgy, dicey, moody, has a mind of its own, mind of its own, flaky, touchy, possessed, haywire',
   ],
   [
     'operates',

@@ -57,7 +57,7 @@ export const failureVerbs: readonly Row[] = [
     'separated',
     'separated',
     '',
-    'separate, detach, lift, lift up, gap, pull away, pull loose, pull out, pull off, peel back, peel away, peel up, peel off, come/came/come loose, come/came/come off, come/came/come apart, come/came/come undone, come/came/come away, come/came/come unstuck, come/came/come adrift, come/came/come up at, fall/fell/fallen off, fall/fell/fallen out, fall/fell/fallen down, fall/fell/fallen apart, work loose, work out, back off, back out, back itself out, let/let go, let/let loose, pop off, pop out, pop loose, pop up, hang/hung down, hang/hung by, hang/hung loose, hang/hung on by, turn loose, give/gave/given way, curl, curl up, shrink/shrank/shrunk, shrink/shrank/shrunk back, open up',
+    'separate, detach, gap, pull away, pull loose, pull out, pull off, peel back, peel away, peel up, peel off, come/came/come loose, come/came/come off, come/came/come apart, come/came/come undone, come/came/come away, come/came/come unstuck, come/came/come adrift, come/came/come up at, fall/fell/fallen off, fall/fell/fallen out, fall/fell/fallen down, fall/fell/fallen apart, work loose, work out, back off, back out, back itself out, let/let go, let/let loose, pop off, pop out, pop loose, pop up, hang/hung down, hang/hung by, hang/hung loose, hang/hung on by, turn loose, give/gave/given way, curl, curl up, shrink/shrank/shrunk, shrink/shrank/shrunk back, open up',
   ],
   ['peel', 'peeling', '', 'peel, flake, flake off'],
   [

@@ -23,6 +23,8 @@ const needs: Readonly<Record<string, readonly string[]>> = wordTable({
   flex: ['surface', 'panel', 'metal', 'moving'],
   'soft spot': ['surface', 'panel'],
   delamination: ['surface', 'panel', 'glass'],
+  separated: ['panel', 'surface', 'shell', 'rubber', 'cloth', 'metal', 'moving', 'glass', 'electric'],
+  loose: ['panel', 'moving', 'metal', 'rubber', 'electric', 'road', 'cloth', 'machine', 'fluid'],
   peel: ['panel', 'cloth', 'rubber', 'surface'],
   faded: ['panel', 'cloth', 'rubber', 'glass', 'surface'],
   fogged: ['glass'],
