@@ -133,7 +133,12 @@ function pairOpen(words: readonly Word[], i: number): boolean {
 function depthAt(words: readonly Word[], i: number, within: boolean, p: PlaceParts): PlaceParts['depth'] {
   const n = normAt(words, i);
   const next = normAt(words, i + 1);
-  if (n === 'in' && !within && numberLike.test(next) && joined(words, i))
+  if (
+    n === 'in' &&
+    !within &&
+    (numberLike.test(next) || /^(?:can't|couldn't|no|same|is|not)$/.test(next)) &&
+    joined(words, i)
+  )
     return pairOpen(words, i) ? 'inner' : undefined;
   if (n === 'out' || n === 'in')
     return within && p.side && p.end && joined(words, i - 1) && (numberLike.test(next) || !joined(words, i))

@@ -23,6 +23,8 @@ export class PlaceMemory {
   private before = new Map<string, Placed>();
   private readonly lastNamed = new Map<string, number>();
   private walkSide: PlaceParts | undefined;
+  /** What the last place was said of. */
+  private last: { readonly parts: readonly string[]; readonly at: number } = { parts: [], at: -99 };
 
   constructor(marks: Marks) {
     this.marks = marks;
@@ -37,29 +39,35 @@ export class PlaceMemory {
   enter(clause: Clause, mentions: readonly Mention[], lately: readonly string[], elsewhere: boolean): void {
     for (const m of mentions) {
       for (const p of m.parts) this.lastNamed.set(p, m.from);
-      if (!m.weak && m.parts[0] !== 'slide' && offSide.has(partOf(m.parts[0] ?? '')?.station ?? ''))
+      if (
+        !m.weak &&
+        m.parts[0] !== 'slide' &&
+        this.marks.words[m.from - 1]?.norm !== 'like' &&
+        offSide.has(partOf(m.parts[0] ?? '')?.station ?? '')
+      )
         this.walkSide = undefined;
     }
     this.before = clause.places.length > 0 ? new Map(this.placed) : this.placed;
-    if (elsewhere) return;
-    for (const hit of clause.places) if (!this.isAside(hit)) this.note(clause, hit, mentions, lately);
+    for (const hit of clause.places)
+      if ((!elsewhere || hit.other) && !this.isAside(hit)) this.note(clause, hit, mentions, lately);
   }
 
   private note(clause: Clause, hit: PlaceHit, parts: readonly Mention[], lately: readonly string[]): void {
     if (hit.other === 'side' && parts.length === 0) this.walkSide = across(this.walkSide, 'side');
     if (hit.side && !hit.depth && !hit.end && (parts.length === 0 || clause.to - clause.from <= 7))
       this.walkSide = { side: hit.side };
-    else if (parts.length === 0 && !hit.side && hit.end) this.walkSide = undefined;
+    else if (parts.length === 0 && !hit.side && hit.end && clause.to - clause.from <= 5)
+      this.walkSide = undefined;
     const owner = this.ownerOf(hit, parts);
     const named = owner?.parts;
     // "left front has code ...": a weak word is not what the corner is of
-    const owners = new Set(named && !owner?.weak ? named : [...(named ?? []), ...lately]);
-    if (
-      hit.depth ||
-      [...owners].some((p) => cornered.has(p)) ||
-      ((!named || owner?.weak) && hit.side && hit.end)
-    )
+    const loose = !named || owner?.weak || (owner !== undefined && owner.from === hit.from);
+    const owners = new Set(
+      loose ? [...(named ?? []), ...lately, ...(hit.from - this.last.at < 30 ? this.last.parts : [])] : named,
+    );
+    if (hit.depth || [...owners].some((p) => cornered.has(p)) || (loose && hit.side && hit.end))
       owners.add('tire');
+    this.last = { parts: named ?? this.last.parts, at: hit.from };
     for (const part of owners) {
       const place = merge(part, this.placed.get(part)?.place, hit);
       if (place) this.placed.set(part, { place, at: hit.from });
@@ -92,13 +100,20 @@ export class PlaceMemory {
     let place: PlaceParts | undefined;
     if (corner) {
       place = held && (part === 'tire' || at - held.at < 90) ? held.place : undefined;
+      // "the date of the inner one I did not get": a whole corner said later in the clause
+      const later = !span && hits[0] && ((hits[0].side && hits[0].end) || hits[0].depth) ? 1 : 0;
       // "forty pounds left front": right behind the number, and nothing before it
       const behind = span && hits[0] && hits[0].from - span.to <= 1 ? 1 : 0;
-      for (const h of said.length > 0 ? said : hits.slice(0, held ? behind : 1))
+      for (const h of said.length > 0 ? said : hits.slice(0, held ? behind || later : 1))
         place = merge(part, place, h);
     } else {
       for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
-      const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
+      const again = this.lastNamed.get(part) ?? -1;
+      // "the seal is on order" right after "its seal is torn at the rear" is that same seal
+      const same =
+        again - (held?.at ?? 0) < 25 &&
+        /^(?:the|that|this|it)$/.test(this.marks.words[again - 1]?.norm ?? '');
+      const fresh = again > (held?.at ?? 0) + 4 && !same;
       if (!place && held && !fresh && at - held.at < 60) place = held.place;
       place ??= this.ahead(part, clause);
     }

@@ -14,7 +14,7 @@ const opens = new Set(
 );
 /** After these a clause goes on, whatever follows. */
 const goesOn = new Set(
-  "and or but if when because that what how where who which while as than until unless so the a an my your his her its our their this these those of on in at to for with by from into over under behind near around between about like says said say saying think know guess hope see saw is are was were be been 's 're not no isn't aren't wasn't don't doesn't didn't won't can't have has had got get gets put do does did will would could should can may might must very really just only also more most some any each every other another maybe both all one both i we he she it they you there let did".split(
+  "and or but if when because that what how where who which while as than until unless so the a an my your his her its our their this these those of on in at to for with by from into over under behind beside along against across above below twixt betwixt toward towards near around between about like says said say saying think know guess hope see saw is are was were be been 's 're not no isn't aren't wasn't don't doesn't didn't won't can't have has had got get gets put do does did will would could should can may might must very really just only also more most some any each every other another maybe both all one both i we he she it they you there let did".split(
     ' ',
   ),
 );

@@ -17,5 +17,5 @@ export function rowPlace(o: Pick<HeardObservation, 'part' | 'place' | 'where'>):
   const home = homePlace(o.part);
   const known = home !== undefined && rest.some((b) => against(home).test(b));
   const bits = home === undefined || known ? rest : [home, ...rest];
-  return bits.length === 0 ? undefined : bits.join(', ');
+  return bits.length === 0 ? undefined : [...new Set(bits)].join(', ');
 }

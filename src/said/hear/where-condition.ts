@@ -18,7 +18,7 @@ const kindsOf: readonly (readonly [Under, RegExp])[] = [
   ['load', /^(?:generator|inverter|shore_cord|electric_panel|transfer_switch|lp_regulator|surge)/],
   [
     'engine',
-    /^(?:engine|coolant|transmission|dash_gauges|radiator|turbo|front_engine|alternator|air_filter|exhaust|belts|cruise|coach$|vents_roof)/,
+    /^(?:engine|coolant|transmission|dash_gauges|radiator|turbo|front_engine|alternator|air_filter|exhaust|belts|cruise|brake|engine_brake|coach$|vents_roof)/,
   ],
   ['battery', /^(?:house_battery|chassis_battery|battery)/],
   ['air', /^(?:air_gauges|air_tanks|brake_chambers|parking_brake|brake_fluid|brake_drum)/],
@@ -102,7 +102,7 @@ const runners =
 const running = /^(?:on|running|going|lit|cranked|pulling|as)$/;
 
 /** The conditions named in a clause, in the order of their words. */
-export function conditionsIn(words: readonly Word[], clause: Clause): Condition[] {
+export function conditionsIn(words: readonly Word[], clause: Pick<Clause, 'from' | 'to'>): Condition[] {
   const out: Condition[] = [];
   for (let i = clause.from; i < clause.to; i++) {
     const hit = phrases.at(words, i);

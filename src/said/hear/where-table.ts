@@ -202,6 +202,11 @@ export const roomed = new Set([
   'dinette_sofa',
   'wall_stains',
 ]);
+/** Words before a part that say where it is: "kitchen plug", "porch light". */
+export const namesSpot: Readonly<Record<string, string>> = wordTable({
+  kitchen: 'kitchen',
+  porch: 'entry door',
+});
 /** A part that is in one room says which room that is. */
 export const roomOfPart: Readonly<Record<string, string>> = wordTable({
   toilet: 'bathroom',

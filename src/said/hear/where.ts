@@ -5,7 +5,7 @@ import type { Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
 import { type Condition, conditionsIn, kindsFor, type Under } from './where-condition.ts';
 import { type Landmark, landmarksIn } from './where-landmark.ts';
-import { roomed, roomOfPart, rooms } from './where-table.ts';
+import { namesSpot, roomed, roomOfPart, rooms } from './where-table.ts';
 import type { Word } from './word.ts';
 
 /** How many words a condition holds when nothing else is said of it. */
@@ -78,7 +78,11 @@ export class WhereMemory {
     for (const k of ['energy', 'load', 'battery'] as const)
       if (kindsFor(part).includes(k) && this.state.get(k)?.part !== part) this.state.delete(k);
     const room = roomOfPart[part];
-    if (room && !(this.room?.firm && this.room.text.endsWith('bath')))
+    const area =
+      this.room?.firm &&
+      /^(?:rear|front|half bath|rear bath)$/.test(this.room.text) &&
+      m.from - this.room.at < 60;
+    if (room && !area)
       this.room = { text: room, at: m.from, firm: this.room?.text === room && this.room.firm };
     else if (this.room && !roomed.has(part) && station !== 'bath-bedroom') this.room = undefined;
   }
@@ -104,7 +108,7 @@ export class WhereMemory {
   whereOf(part: string, at: number, clause: Clause): string | undefined {
     const bits = new Set<string>();
     for (const kind of kindsFor(part)) {
-      const c = this.conditionOf(kind, at);
+      const c = this.conditionOf(kind, at, clause);
       if (c) bits.add(c);
     }
     const beside = this.besideOf(part, at, clause);
@@ -115,12 +119,22 @@ export class WhereMemory {
     return bits.size === 0 ? undefined : [...bits].join(', ');
   }
 
-  private conditionOf(kind: Under, at: number): string | undefined {
+  private conditionOf(kind: Under, at: number, clause: Clause): string | undefined {
     const here = this.conditions.filter((c) => c.kind === kind);
-    const said = here.filter((c) => c.at <= at).at(-1) ?? here[0];
+    const said = here.filter((c) => c.at <= at).at(-1) ?? here[0] ?? this.conditionAhead(kind, clause);
     if (said) return said.text === '' ? undefined : said.text;
     const held = this.state.get(kind);
     return held && at - held.at < holds[kind] && at >= held.at ? held.text : undefined;
+  }
+
+  /** "Thirty-six by the thermometer, that's on the electric": said right after. */
+  private conditionAhead(kind: Under, clause: Clause): Condition | undefined {
+    const { sentenceOf } = this.marks;
+    if (kind === 'engine' || kind === 'road' || sentenceOf[clause.to] !== clause.sentence) return undefined;
+    if (!/^(?:that|this|on|with|under|at)$/.test(this.words[clause.to]?.norm ?? '')) return undefined;
+    let to = clause.to;
+    while (to < clause.to + 7 && sentenceOf[to] === clause.sentence) to++;
+    return conditionsIn(this.words, { from: clause.to, to }).find((c) => c.kind === kind);
   }
 
   private besideOf(part: string, at: number, clause: Clause): string | undefined {
@@ -131,6 +145,10 @@ export class WhereMemory {
     if (hit) {
       this.beside.set(part, { text: hit.text, at: Math.max(at, hit.to), part });
       return hit.text;
+    }
+    for (let i = clause.from; i < clause.to; i++) {
+      const own = namesSpot[this.words[i]?.norm ?? ''];
+      if (own) return own;
     }
     const near = this.lead.at(-1) ?? this.ahead(part, clause);
     if (near) {
