@@ -13,6 +13,8 @@ export interface HearRow {
   readonly item?: string;
   /** Where, and where that matters under what: "left rear inner", "over sink", "on LP". */
   readonly place?: string;
+  /** The piece of the place that nobody said: the only one such a part has. */
+  readonly placeAssumed?: string;
   readonly aspect: string;
   readonly kind: HeardObservation['sense'];
   readonly value?: number | string;
@@ -47,7 +49,6 @@ const shown = (o: HeardObservation): Pick<HearRow, 'value' | 'upTo' | 'unit' | '
   }
 };
 
-const placed = (place: string | undefined): Pick<HearRow, 'place'> => (place === undefined ? {} : { place });
 /** Parts that show or bring out how something else does; what that is belongs in the label. */
 const instruments: ReadonlySet<string> = new Set([
   'dash_gauges',
@@ -62,6 +63,13 @@ const labelOf = (o: HeardObservation): string => {
   const aspect = instruments.has(o.part) ? aspectOf(o.part, o.aspect)?.name : undefined;
   return aspect === undefined ? name : `${name}: ${aspect}`;
 };
+function placed(o: HeardObservation): Pick<HearRow, 'place' | 'placeAssumed'> {
+  const { place, assumed } = rowPlace(o);
+  return {
+    ...(place === undefined ? {} : { place }),
+    ...(assumed === undefined ? {} : { placeAssumed: assumed }),
+  };
+}
 
 /** The observations as rows, in order. One that a later one replaces, or that was taken back, says so. */
 export function hearJson(heard: Heard): HearRow[] {
@@ -73,7 +81,7 @@ export function hearJson(heard: Heard): HearRow[] {
     part: o.part,
     label: labelOf(o),
     ...(o.named === undefined ? {} : { item: o.named }),
-    ...placed(rowPlace(o)),
+    ...placed(o),
     aspect: aspectOf(o.part, o.aspect)?.name ?? o.aspect,
     kind: o.sense,
     ...shown(o),

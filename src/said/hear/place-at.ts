@@ -48,9 +48,14 @@ function sideAt(words: readonly Word[], i: number, within: boolean): PlaceParts[
   if (!side) return undefined;
   const next = normAt(words, i + 1);
   const before = i > 0 && joined(words, i - 1) ? normAt(words, i - 1) : '';
-  if (t.onlyWithSide.has(n)) return next === 'side' && joined(words, i) ? side : undefined;
+  if (t.onlyWithSide.has(n)) {
+    if (next !== 'side' || !joined(words, i)) return undefined;
+    return n === 'door' && /^(?:off|non|opposite)$/.test(before) ? 'left' : side;
+  }
   if (t.sideNeeds.has(n)) {
     if (within || leadsOn(words, i)) return next === 'seat' && n.startsWith('driver') ? side : side;
+    // "right in front of the driver"
+    if (before === 'the' && normAt(words, i - 2) === 'of' && normAt(words, i - 3) === 'front') return side;
     if (!joined(words, i))
       return before === '' || !/^(?:a|the|this|every|any|no|down|hit)$/.test(before) ? side : undefined;
     if (/^(?:street|curb|kerb)$/.test(n)) return undefined;
@@ -193,6 +198,12 @@ function otherAt(words: readonly Word[], i: number): PlaceHit | undefined {
     return { from: i, to: i + 2, other: 'side' };
   if ((n === 'opposite' || n === 'other') && next === 'corner')
     return { from: i, to: i + 2, other: 'corner' };
+  if (
+    n === 'other' &&
+    /^(?:front|rear|back|steer|drive)$/.test(next) &&
+    /^(?:the|that)$/.test(normAt(words, i - 1))
+  )
+    return { from: i, to: i + 2, other: 'side' };
   if (
     n === 'other' &&
     (next === 'one' || next === 'dual' || next === 'tire') &&

@@ -74,20 +74,39 @@ function endsSaying(words: readonly Word[], i: number): boolean {
   );
 }
 
+/** True where a number stands with a place right behind it. */
+function isNumberPlace(words: readonly Word[], i: number): boolean {
+  const span = numberAt(words, i);
+  return span !== undefined && placeAt(words, span.to) !== undefined;
+}
+
 /** The stream with stops where clauses end, if it came with hardly any; otherwise as it was. */
 export function restoreStops(words: readonly Word[]): readonly Word[] {
   const stops = words.reduce((n, w) => n + (w.stop > 0 ? 1 : 0), 0);
   if (words.length < 12 || stops * sparse > words.length) return words;
   const out = words.slice();
   let numberEnd = -1;
+  let numberFrom = -1;
+  let placeEnd = -99;
+  let behind = -1;
   for (let i = 0; i < out.length; i++) {
-    const stop = stopBefore(out, i, numberEnd);
+    const place = i >= placeEnd ? placeAt(out, i) : undefined;
+    // "forty pounds left front thirty-eight left rear": each place belongs to the number before it
+    const follows =
+      place !== undefined && numberEnd === i && numberFrom - placeEnd > 9 && isNumberPlace(out, place.to);
+    const chained = place !== undefined && numberEnd === i && behind === numberFrom;
+    const stop = follows || chained ? 0 : i === behind ? 1 : stopBefore(out, i, numberEnd);
+    if (follows || chained) behind = place.to;
+    else if (place) placeEnd = place.to;
     const before = out[i - 1];
     if (before && stop > before.stop) out[i - 1] = { ...before, stop };
     if (i >= numberEnd) {
       const span = numberAt(out, i);
       // two whole numbers said side by side are two readings once the first has its unit
-      if (span) numberEnd = span.unit || span.items.length > 1 || span.bare - span.from > 1 ? span.to : -1;
+      if (span) {
+        numberEnd = span.unit || span.items.length > 1 || span.bare - span.from > 1 ? span.to : -1;
+        numberFrom = i;
+      }
     }
   }
   return out;

@@ -9,13 +9,17 @@ const ends = /\b(?:front|rear)\b/;
 const against = (home: string): RegExp =>
   sides.test(home) ? sides : ends.test(home) ? ends : /\b(?:bath|bathroom|bedroom|galley|kitchen|living)\b/;
 
-/** The place said or, without one, the only one the part has; then what else was said of where. */
-export function rowPlace(o: Pick<HeardObservation, 'part' | 'place' | 'where'>): string | undefined {
+/** The place said, with what else was said of where; before it the only place the part has, if nothing said that. */
+export function rowPlace(o: Pick<HeardObservation, 'part' | 'place' | 'where'>): {
+  readonly place: string | undefined;
+  readonly assumed: string | undefined;
+} {
   const kitchen = o.place === 'galley' && o.where?.includes('kitchen');
   const said = o.place === undefined || kitchen ? undefined : placeWords(o.place);
   const rest = [said, o.where].filter((b) => b !== undefined);
   const home = homePlace(o.part);
   const known = home !== undefined && rest.some((b) => against(home).test(b));
-  const bits = home === undefined || known ? rest : [home, ...rest];
-  return bits.length === 0 ? undefined : [...new Set(bits)].join(', ');
+  const assumed = known ? undefined : home;
+  const bits = assumed === undefined ? rest : [assumed, ...rest];
+  return { place: bits.length === 0 ? undefined : [...new Set(bits)].join(', '), assumed };
 }

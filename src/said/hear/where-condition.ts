@@ -1,5 +1,6 @@
 // Why: a reading is worth what it was taken under: on gas or electric, at idle or on the grade, at no load or loaded.
 import type { Clause } from './clause.ts';
+import type { NumberSpan } from './number-span.ts';
 import { phrasesOf } from './phrase-index.ts';
 import type { Word } from './word.ts';
 
@@ -83,6 +84,16 @@ const phrases = phrasesOf<Says>(
       'everything off|everything switched off|thing switched off|thing off|all off',
     ),
     ...table(
+      'battery',
+      'negative',
+      'negative post|negative terminal|minus pole|negative cable|negative side|minus post',
+    ),
+    ...table(
+      'battery',
+      'positive',
+      'positive post|positive terminal|plus pole|positive cable|positive side|plus post',
+    ),
+    ...table(
       'air',
       'applied',
       'foot on|on the pedal|pedal down|brake applied|brakes applied|applied|service brake',
@@ -101,8 +112,37 @@ const runners =
   /^(?:airs?|acs?|conditioners?|microwave|furnace|burners?|heater|pump|appliances?|compressor|everything|toaster)$/;
 const running = /^(?:on|running|going|lit|cranked|pulling|as)$/;
 
+/** "Sixty flat", "at fifty-five miles an hour", "between fifty-eight and sixty-three": the speed it was read at. */
+function speedsIn(words: readonly Word[], numbers: readonly NumberSpan[]): Condition[] {
+  const out: Condition[] = [];
+  numbers.forEach((n, k) => {
+    const v = n.readings[0]?.value ?? 0;
+    const before = words[n.from - 1]?.norm ?? '';
+    const next = words[n.to]?.norm ?? '';
+    if (v < 15 || v > 85) return;
+    const lead = words[n.from - 2]?.norm ?? '';
+    const second = numbers[k + 1];
+    if (before === 'between' && second && second.from - n.to <= 1) {
+      const to = second.readings[0]?.value ?? 0;
+      if (to > v && to <= 85) out.push({ kind: 'road', text: `${v} to ${to} mph`, at: n.from });
+    } else if (
+      (before === 'at' || before === 'around' || before === 'about' || before === 'doing') &&
+      isSpeed(n)
+    )
+      out.push(...at(n.from, v));
+    else if (next === 'flat' && lead !== 'to') out.push(...at(n.from, v));
+  });
+  return out;
+}
+const isSpeed = (n: NumberSpan): boolean => n.unit?.units.includes('[mi_i]/h') ?? false;
+const at = (from: number, v: number): Condition[] =>
+  (['engine', 'road'] as const).map((kind) => ({ kind, text: `${v} mph`, at: from }));
+
 /** The conditions named in a clause, in the order of their words. */
-export function conditionsIn(words: readonly Word[], clause: Pick<Clause, 'from' | 'to'>): Condition[] {
+export function conditionsIn(
+  words: readonly Word[],
+  clause: Pick<Clause, 'from' | 'to'> & { readonly numbers?: readonly NumberSpan[] },
+): Condition[] {
   const out: Condition[] = [];
   for (let i = clause.from; i < clause.to; i++) {
     const hit = phrases.at(words, i);
@@ -127,7 +167,7 @@ export function conditionsIn(words: readonly Word[], clause: Pick<Clause, 'from'
           break;
         }
   }
-  return out;
+  return clause.numbers ? [...out, ...speedsIn(words, clause.numbers)].sort((a, b) => a.at - b.at) : out;
 }
 
 function withBefore(words: readonly Word[], i: number): boolean {

@@ -55,7 +55,7 @@ export class WhereMemory {
   /** Takes note of a clause. `mentions` are its parts of this coach. */
   enter(clause: Clause, mentions: readonly Mention[], elsewhere: boolean): void {
     const alone =
-      this.previous && this.previous.mentions.length === 0 && this.previous.to - this.previous.from <= 8;
+      this.previous?.mentions.every((m) => m.aside || m.weak) && this.previous.to - this.previous.from <= 8;
     this.lead = alone && this.previous?.to === clause.from ? this.landmarks : [];
     this.previous = clause;
     this.landmarks = landmarksIn(this.words, clause);
@@ -114,7 +114,14 @@ export class WhereMemory {
     const beside = this.besideOf(part, at, clause);
     if (beside) bits.add(beside);
     const room = this.room;
-    if (!beside && room && roomed.has(part) && at - room.at < (room.firm ? 60 : 16) && at >= room.at)
+    if (
+      !beside &&
+      room &&
+      roomed.has(part) &&
+      (room.firm || roomOfPart[part] === undefined) &&
+      at - room.at < (room.firm ? 60 : 16) &&
+      at >= room.at
+    )
       bits.add(room.text);
     return bits.size === 0 ? undefined : [...bits].join(', ');
   }
