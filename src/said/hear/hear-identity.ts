@@ -1,9 +1,11 @@
 // Why: kinds, makers, model years, plates and codes: what a thing is rather than how it is.
 
 import type { Clause, Draft } from './clause.ts';
-import { coachYear, codeAt, plates } from './hear-plates.ts';
+import { coachName } from './hear-coach-name.ts';
+import { codeAt, plates } from './hear-plates.ts';
 import { kinOf } from './kin.ts';
 import { typePhrases } from './lexicon.ts';
+import { isOrdinaryShape } from './name-like.ts';
 import { itemAt } from './number-item.ts';
 import type { Talk } from './talk.ts';
 import { colors } from './type-words.ts';
@@ -116,8 +118,8 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       weight,
     });
   };
-  coachYear(talk, clause, put, taken);
   plates(talk, clause, put, taken);
+  coachName(talk, clause, put, taken);
   const seen = new Set<string>();
   const own = clause.mentions.filter((m) => !m.aside);
   for (let i = clause.from; i < clause.to; i++) {
@@ -195,7 +197,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       /^[a-n]$/.test(words[i + 1]?.norm ?? '')
     )
       put('tire', 'load_range', (words[i + 1]?.norm ?? '').toUpperCase(), i - 1, 3, 0.9);
-    if (talk.marks.isName(i) && !taken[i]) {
+    if (talk.marks.isName(i) && !taken[i] && !isOrdinaryShape(words[i]?.norm ?? '')) {
       let to = i + 1;
       while (to < clause.to && talk.marks.isName(to) && words[to - 1]?.stop === 0) to++;
       const before = words[i - 1]?.norm ?? '';

@@ -1,9 +1,7 @@
 // Why: model year, VIN, stock number and trouble codes are read aloud piece by piece.
 import type { Clause } from './clause.ts';
 import { itemAt } from './number-item.ts';
-import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
-import { nameAt } from './written-name.ts';
 
 /** Notes a name of a thing: part, aspect, text, and the words it turns on. */
 export type Put = (
@@ -14,86 +12,6 @@ export type Put = (
   length: number,
   weight: number,
 ) => void;
-
-/** The first number within twelve words. */
-const clauseOrNext = (talk: Talk, to: number): NumberSpan | undefined => {
-  for (let i = to; i <= to + 12; i++) {
-    const n = talk.marks.numberAt.from(i);
-    if (n) return n;
-  }
-  return undefined;
-};
-
-/** "2018 Corvanta Solstrand, the 41 B": year, maker, model and floor plan of the coach. */
-export function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
-  const { words, isName } = talk.marks;
-  for (const span of clause.numbers) {
-    const year = span.readings.find(
-      (r) => Number.isInteger(r.value) && r.value >= 1965 && r.value <= 2040,
-    )?.value;
-    if (!year || span.unit || talk.scopes.elsewhere[span.from]) continue;
-    const after = words[span.to]?.norm ?? '';
-    // "a 2006 coach on a 2005 chassis", "the chassis is a 2005"
-    const ofChassis =
-      (after === 'chassis' && words[span.to - 1]?.stop === 0) ||
-      words.slice(Math.max(clause.from, span.from - 4), span.from).some((w) => w.norm === 'chassis');
-    if (ofChassis) {
-      put('chassis_label', 'chassis_year', String(year), span.from, span.to - span.from + 1, 0.88);
-      taken.fill(1, span.from, span.to);
-      continue;
-    }
-    const coachy =
-      /^(?:model|motorhome|motor|coach|diesel|fifth|travel|class|camper|rv|toy|super)$/.test(after) ||
-      words[span.from - 1]?.norm === 'year';
-    let to = span.to;
-    while (to < clause.to && to - span.to < 3 && isName(to) && words[to - 1]?.stop === 0) to++;
-    const alone =
-      span.from === clause.from &&
-      span.to === clause.to &&
-      span.items[0]?.written?.length === 4 &&
-      talk.recent.length === 0;
-    if (to === span.to && !coachy && !alone) continue;
-    const isChassis = clause.mentions.some((m) => m.parts[0] === 'chassis_label' || m.parts[0] === 'engine');
-    if (isChassis && to === span.to) continue;
-    put('coach', 'year', String(year), span.from, to - span.from, 0.88);
-    taken.fill(1, span.from, span.to);
-    if (to === span.to) continue;
-    put('coach', 'maker', nameAt(talk, words[span.to]?.written ?? 0), span.to, 1, 0.85);
-    if (to - span.to > 1)
-      put(
-        'coach',
-        'model',
-        words
-          .slice(span.to + 1, to)
-          .map((w) => nameAt(talk, w.written))
-          .join(' '),
-        span.to + 1,
-        to - span.to - 1,
-        0.8,
-      );
-    taken.fill(1, span.to, to);
-    const next = clauseOrNext(talk, to);
-    const letter = next ? words[next.bare] : undefined;
-    if (
-      next &&
-      (next.from === to ||
-        words.slice(next.bare, next.bare + 4).some((w) => w.norm === 'plan' || w.norm === 'floorplan')) &&
-      !next.unit
-    ) {
-      const isLetter =
-        letter !== undefined && /^[a-z]{1,3}$/.test(letter.norm) && letter.capital && letter.norm.length <= 2;
-      put(
-        'coach',
-        'floor_plan',
-        `${next.readings[0]?.value ?? ''}${isLetter ? letter.norm.toUpperCase() : ''}`,
-        next.from,
-        next.bare - next.from + (isLetter ? 1 : 0),
-        0.75,
-      );
-      taken.fill(1, next.from, next.bare);
-    }
-  }
-}
 
 /** VIN and stock number: letters and digits read aloud. */
 export function plates(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
