@@ -490,6 +490,8 @@ export const baysParts: readonly Part[] = [
       'jenny',
       'oil',
       'genny',
+      'gin',
+      'jen',
       'gennie',
       'genset unit',
       'gen sets',

@@ -128,6 +128,7 @@ export const papersParts: readonly Part[] = [
     heardAs: ['chassy tag', 'chases label'],
     aspects: [
       { id: 'chassis_year', name: 'chassis year', kind: 'year' },
+      { id: 'model', name: 'model', kind: 'words' },
       {
         id: 'gcwr',
         name: 'gross combination weight rating',

@@ -51,7 +51,7 @@ function yearOf(talk: Talk, span: NumberSpan, named: boolean): number | undefine
   if (whole || !named) return whole;
   const words = talk.marks.words;
   const oh = /^(?:oh|o|aught|ought)$/.test(words[span.from]?.norm ?? '');
-  const v = span.readings[0]?.value ?? -1;
+  const v = span.readings[0]?.value ?? span.items.at(-1)?.value ?? -1;
   if (!Number.isInteger(v)) return undefined;
   if (oh ? v >= 0 && v <= 9 : v >= 10 && v <= 29) return 2000 + v;
   return v >= 80 && v <= 99 ? 1900 + v : undefined;
@@ -161,7 +161,9 @@ function makerIn(talk: Talk, clause: Clause, put: Put, taken: Uint8Array, known:
     if (clause.mentions.some((m) => m.parts[0] !== 'coach' && m.to <= i && !m.aside)) continue;
     if (known.maker === undefined) {
       const lead = words[i - 2]?.norm ?? '';
-      if (!articles.test(before) || !presents.test(lead)) continue;
+      if (!articles.test(before) && !(/^(?:is|'s)$/.test(before) && lead === 'this' && isDescribed(talk, to)))
+        continue;
+      if (articles.test(before) && !presents.test(lead)) continue;
       put('coach', 'maker', namesOf(talk, i, i + 1), i, 1, 0.75);
       known.maker = i;
       if (to - i > 1) {
@@ -172,12 +174,23 @@ function makerIn(talk: Talk, clause: Clause, put: Put, taken: Uint8Array, known:
     } else if (known.model === undefined && i - known.maker <= 12 && i > known.maker) {
       const set = i === clause.from || /^(?:the|model|called|it|a)$/.test(before);
       if (!set) continue;
-      put('coach', 'model', namesOf(talk, i, to), i, to - i, 0.72);
+      const again = to - i > 1 && words[i]?.norm === words[known.maker]?.norm ? i + 1 : i;
+      put('coach', 'model', namesOf(talk, again, to), again, to - again, 0.72);
       known.model = i;
       taken.fill(1, i, to);
     }
   }
 }
+
+/** True where a year, a model or a floor plan comes soon: the name before it is that of a coach, not of a person. */
+const isDescribed = (talk: Talk, to: number): boolean =>
+  talk.marks.words
+    .slice(to, to + 12)
+    .some(
+      (w) =>
+        /^(?:year|model|floorplan|plan|class|motorhome|trailer|coach)$/.test(w.norm) ||
+        /^(?:19|20)\d\d$/.test(w.norm),
+    );
 
 const notPlan = /^(?:a|k|v|w|s|t's|o|x)$/;
 

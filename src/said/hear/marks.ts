@@ -4,7 +4,6 @@ import { placeNames } from './common-words.ts';
 import { aspectPhrases, isKnownWord } from './lexicon.ts';
 import { MarkedAt } from './marked-at.ts';
 import { type Mention, mentionsIn } from './mention.ts';
-import { isPronounOne } from './number-item.ts';
 import { type NumberSpan, numbersIn } from './number-span.ts';
 import { peopleIn } from './person-names.ts';
 import { placeAt } from './place-at.ts';
@@ -121,13 +120,7 @@ export function markWords(stream: readonly Word[]): Marks {
   }
   const isName = (i: number): boolean => {
     const w = words[i];
-    return (
-      w?.capital === true &&
-      !isKnownWord(w.norm) &&
-      !placeNames.has(w.norm) &&
-      w.norm.length > 2 &&
-      !isPronounOne(words, i)
-    );
+    return w?.capital === true && !isKnownWord(w.norm) && !placeNames.has(w.norm) && w.norm.length > 2;
   };
   const people = peopleIn(words, isName);
   return {

@@ -7,7 +7,7 @@ import type { Word } from './word.ts';
 const ordinary =
   /(?:ed|ing|ly|ness|less|ful|tion|sion|ment|able|ible|ish|ous|n't|ity|ance|ence|ward|wards|self|selves|ever|body|thing)$/;
 const calls = new Set(
-  'whoa yeah yup yep nope nah wow ouch oof ugh shoot dang darn damn hell gosh golly jeez geez huh hmm mhm uhm umm uh-huh aha ooh ahh aah ope shucks hurray boom bam bingo cheers sorry congrats phew scooch howdy buddy dude folks fellas fella feller hon honey bud boss bro pal mate ma pa grandma grandpa mom dad god lord jesus'.split(
+  'whoa naw yeah yup yep nope nah wow ouch oof ugh shoot dang darn damn hell gosh golly jeez geez huh hmm mhm uhm umm uh-huh aha ooh ahh aah ope shucks hurray boom bam bingo cheers sorry congrats phew scooch howdy buddy dude folks fellas fella feller hon honey bud boss bro pal mate ma pa grandma grandpa mom dad god lord jesus'.split(
     ' ',
   ),
 );
