@@ -83,22 +83,6 @@ export const cabParts: readonly Part[] = [
     heardAs: ['gages', 'gauge is'],
     aspects: [
       {
-        id: 'oil_psi',
-        name: 'oil psi',
-        kind: 'quantity',
-        unit: '[psi]',
-        say: ['oil pressure', 'oil'],
-        within: [5, 110],
-      },
-      {
-        id: 'coolant_F',
-        name: 'coolant',
-        kind: 'quantity',
-        unit: '[degF]',
-        say: ['temp', 'temperature', 'water temp', 'coolant temp'],
-        within: [100, 260],
-      },
-      {
         id: 'volts',
         name: 'volts',
         kind: 'quantity',
@@ -107,14 +91,6 @@ export const cabParts: readonly Part[] = [
         within: [9, 30],
       },
       { id: 'lamps_on', name: 'lamps on', kind: 'words' },
-      {
-        id: 'engine_speed',
-        name: 'engine speed',
-        kind: 'quantity',
-        unit: '{rev}/min',
-        say: ['rpm', 'tach', 'idle', 'idles'],
-        within: [400, 6000],
-      },
     ],
     kinds: ['class-a-diesel', 'class-a-gas', 'class-b', 'class-c'],
     places: ['dash'],

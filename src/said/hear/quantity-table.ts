@@ -10,7 +10,7 @@ export const byUnit: Partial<Record<Unit, readonly (readonly [part: string, aspe
   L: [['engine', 'displacement']],
   '[lbf_av].[ft_i]': [['engine', 'torque']],
   '[mi_i]/[gal_us]': [['coach', 'economy']],
-  '{rev}/min': [['dash_gauges', 'engine_speed']],
+  '{rev}/min': [['engine', 'engine_speed']],
   '[mi_i]/h': [['road_test_drive', 'speed']],
   'km/h': [['road_test_drive', 'speed']],
   "[in_i'H2O]": [['lp_system', 'drop_test']],
