@@ -192,7 +192,14 @@ export function pair(
       return;
     if (!said && !a.within && words < 1.5) return;
     // an aspect that believes anything is meant only where it is named
-    if (said && !a.within && !isGeneral && words === 0) return;
+    if (
+      said &&
+      !a.within &&
+      !isGeneral &&
+      words === 0 &&
+      !(a.unit === '[in_i]' && (own.has(part) || ofFault(part)))
+    )
+      return;
     // a length said in one breath with a failure is the length of the failure
     if (failed && said && part !== fault?.part && !own.has(part) && words < 3) return;
     if (
