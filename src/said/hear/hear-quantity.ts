@@ -6,6 +6,7 @@ import { convert, isSameDimension } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
 import { canHave } from './can-have.ts';
 import type { Clause } from './clause.ts';
+import { instrumentAt } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { measuredFrom } from './measuring-words.ts';
 import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
@@ -15,6 +16,7 @@ import { byUnit, general, strongNames } from './quantity-table.ts';
 import { type ReadingName, readingNames } from './reading-names.ts';
 import type { Talk } from './talk.ts';
 import { isTypical, typicalRank } from './typical.ts';
+import { carriedUnit, usualUnit } from './unit-carried.ts';
 
 /** A pairing of a number with what it is a reading of. */
 export interface Pairing {
@@ -36,9 +38,12 @@ function fits(
   readings: readonly Reading[],
   a: Aspect,
   said: { units: readonly Unit[]; times: number; loose?: true } | undefined,
+  usual: (unit: Unit) => Unit | undefined,
 ): { value: number; unit: Unit } | undefined {
+  const metric = a.unit && (!said || said.units[0] === '[degF]') ? usual(a.unit) : undefined;
   for (const r of readings) {
     const options: { value: number; unit: Unit }[] = [];
+    if (metric) options.push({ value: r.value, unit: metric });
     if (a.unit === undefined) {
       if (!said && Number.isInteger(r.value)) options.push({ value: r.value, unit: '1' });
     } else if (said?.loose) {
@@ -107,8 +112,10 @@ function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet
   };
   const start = measuredFrom(talk.marks, span.from, clause.from);
   for (let i = span.from - 1; i >= Math.max(clause.from, start - 3) && span.from - i < 10; i--) {
-    const hit = readingNames.at(words, i);
-    if (!hit || i + hit.length > span.from || i + hit.length < start) continue;
+    const wide = i > clause.from ? readingNames.at(words, i - 1) : undefined;
+    const hit = wide && wide.length > 1 ? wide : readingNames.at(words, i);
+    const from = hit === wide ? i - 1 : i;
+    if (!hit || from + hit.length > span.from || from + hit.length < start) continue;
     if (hit.length === 1 && isPlainInOut(words[i]?.norm) && i !== span.from - 1) continue;
     take(hit.values);
     if (out.length > 0) break;
@@ -143,10 +150,18 @@ export function pair(
   last?: { readonly part: string; readonly aspect: string; readonly at: number },
 ): Pairing | undefined {
   if (span.of !== undefined) return undefined;
-  const parts = talk.partsFor(span.from, span.bare, clause);
+  const all = talk.partsFor(span.from, span.bare, clause);
   const ownMentions = clause.mentions.filter((m) => !m.aside);
-  const own = new Set(ownMentions.flatMap((m) => m.parts));
-  const said = span.unit;
+  const start = measuredFrom(talk.marks, span.from, clause.from);
+  // "with a burner lit it holds eleven": "it" is what was talked about before
+  const goesBack = refersBack(talk, clause, start, span.from);
+  const own = new Set(goesBack ? [] : ownMentions.flatMap((m) => m.parts));
+  const said = span.unit ?? carriedUnit(talk, clause, span);
+  const inClause = new Set(ownMentions.flatMap((m) => m.parts));
+  const parts = goesBack
+    ? [...all.filter((p) => !inClause.has(p)), ...all.filter((p) => inClause.has(p))]
+    : all;
+  const usual = (u: Unit): Unit | undefined => usualUnit(talk, u);
   const fault = faultIn(talk, clause, span) ?? talk.fault;
   const ofFault = (part: string): boolean =>
     fault !== undefined &&
@@ -159,19 +174,25 @@ export function pair(
   const isLastWord = endsPhrase(talk, span);
   const isYear = looksLikeYear(span);
   // what the measuring words before the number lead back to
-  const start = measuredFrom(talk.marks, span.from, clause.from);
   const subject = [...ownMentions].reverse().find((m) => m.to <= span.from && m.to >= start);
   const linked = new Set(subject?.parts ?? []);
-  const open = start === clause.from || (start - clause.from <= 2 && ownMentions.length === 0);
+  const open = goesBack || start === clause.from || (start - clause.from <= 2 && ownMentions.length === 0);
   const near = new Set(parts.slice(0, 5));
   for (const r of talk.recent.slice(0, 4)) for (const p of r.parts) near.add(p);
   const names = called(talk, clause, span, near);
-  const offer = (part: string, a: Aspect, base: number, isGeneral: boolean, name?: ReadingName): void => {
-    const value = fits(span.readings, a, said);
+  const offer = (
+    part: string,
+    a: Aspect,
+    base: number,
+    isGeneral: boolean,
+    name?: Pick<ReadingName, 'within'>,
+    sure = 4.4,
+  ): void => {
+    const value = fits(span.readings, a, said, usual);
     if (!value) return;
     const inOwn = a.unit === undefined ? value.value : convert(value.value, value.unit, a.unit);
     if (name && !said && (inOwn < name.within[0] || inOwn > name.within[1])) return;
-    const words = name ? 4.4 : named(talk, clause, span, part, a);
+    const words = name ? sure : named(talk, clause, span, part, a);
     const renamed = clause.mentions.some(
       (m) => last !== undefined && m.from >= last.at && m.to <= span.from && !m.parts.includes(part),
     );
@@ -212,7 +233,14 @@ export function pair(
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
     // a bare number is a share only of moisture, or where it is a part of one
-    if (!said && a.unit === '%' && words < 4 && a.id !== 'moisture' && span.items[0]?.kind !== 'fraction')
+    if (
+      !said &&
+      a.unit === '%' &&
+      words < 4 &&
+      sure > 2 &&
+      a.id !== 'moisture' &&
+      span.items[0]?.kind !== 'fraction'
+    )
       return;
     if (!said && a.id === 'moisture' && span.items[0]?.kind === 'fraction') return;
     const rank = span.readings.findIndex((r) => Math.abs(r.value - value.value) < 1e-9);
@@ -226,7 +254,7 @@ export function pair(
       (isGeneral ? (ofFault(part) ? -0.2 : -1.6) : 0) +
       (a.unit !== undefined && said && a.unit === value.unit ? 0.2 : 0);
     if (best && best.score >= score - 1e-9) return;
-    const high = span.upTo ? fits(span.upTo, a, said) : undefined;
+    const high = span.upTo ? fits(span.upTo, a, said, usual) : undefined;
     best = {
       part,
       aspect: a.id,
@@ -261,6 +289,13 @@ export function pair(
     const a = [...(partOf(n.part)?.aspects ?? []), ...generalAspects].find((x) => x.id === n.aspect);
     if (a) offer(n.part, a, near.has(n.part) || n.among ? 2.2 : 1.6, false, n);
   }
+  const tool = said || !isLastWord || isYear ? undefined : instrumentAt(talk, span.from);
+  const shown = tool && generalAspects.find((g) => g.id === tool.aspect);
+  if (tool && shown)
+    parts.slice(0, 3).forEach((p, rank) => {
+      if ((tool.of?.test(p) ?? true) && (open || linked.has(p) || own.has(p)))
+        offer(p, shown, 2.2 - rank * 0.4, true, tool, 1.6);
+    });
   if (said) {
     for (const [p, aspect] of byUnit[said.units[0] as Unit] ?? []) {
       const a = partOf(p)?.aspects.find((x) => x.id === aspect);
@@ -286,6 +321,20 @@ export function pair(
     }
   }
   return best && best.score >= 1.7 ? best : undefined;
+}
+
+/** True where "it" right before the measuring words means something named before the clause: "with a burner lit it holds". */
+function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
+  const { words } = talk.marks;
+  const first = clause.mentions.find((m) => !m.aside);
+  if (!first || first.from >= start) return false;
+  let it = -1;
+  for (let i = Math.max(start, first.to); i < at && it < 0; i++)
+    if (/^(?:it|she|he)$/.test(words[i]?.norm ?? '')) it = i;
+  if (it < 0) return false;
+  for (let i = clause.from; i < first.from; i++)
+    if (/^(?:with|without|under)$/.test(words[i]?.norm ?? '')) return true;
+  return false;
 }
 
 /** True when the part can have a reading in one of the units. */
