@@ -28,9 +28,16 @@ const kindsOf: readonly (readonly [Under, RegExp])[] = [
     /^(?:coach$|alignment|road_test|transmission|brake_fluid|steering|tire$|driveline|parking_brake|ignition_steering)/,
   ],
 ];
+/** What was worked out already: asked for at every part named. */
+const kept = new Map<string, readonly Under[]>();
 /** The kinds of conditions that matter for a part. */
-export const kindsFor = (part: string): readonly Under[] =>
-  kindsOf.filter(([, re]) => re.test(part)).map(([k]) => k);
+export function kindsFor(part: string): readonly Under[] {
+  const known = kept.get(part);
+  if (known) return known;
+  const kinds = kindsOf.filter(([, re]) => re.test(part)).map(([k]) => k);
+  kept.set(part, kinds);
+  return kinds;
+}
 
 type Says = readonly (readonly [Under, string])[];
 const say = (kind: Under, text: string): Says => [[kind, text]];

@@ -14,6 +14,11 @@ const small =
   /^(?:the|a|an|my|your|our|that|this|those|both|all|them|each|one|some|front|rear|back|driver|passenger|entry|middle|left|right|top|bottom|side|big|little|corner|of|'s|right-hand|upper|lower)$/;
 const ended = /^(?:front|rear|back|middle|left|right|driver|passenger)$/;
 
+const firstWords = (table: Readonly<Record<string, string>>): ReadonlySet<string> =>
+  new Set(Object.keys(table).flatMap((k) => (k.includes(' ') ? [k.slice(0, k.indexOf(' '))] : [])));
+const pairFirst = firstWords(nextTo);
+const landmarkFirst = firstWords(landmarks);
+
 /** The landmark that ends the words from `i` on: small words are passed over. */
 function landmarkAt(
   words: readonly Word[],
@@ -23,7 +28,7 @@ function landmarkAt(
   for (let k = i; k < i + 4 && k < words.length; k++) {
     const n = words[k]?.norm ?? '';
     const open = words[k]?.stop === 0;
-    const two = open ? landmarks[`${n} ${words[k + 1]?.norm ?? ''}`] : undefined;
+    const two = open && landmarkFirst.has(n) ? landmarks[`${n} ${words[k + 1]?.norm ?? ''}`] : undefined;
     if (two) return { to: k + 2, text: two, lead };
     const one = landmarks[n];
     if (one && !(open && small.test(n) && landmarks[words[k + 1]?.norm ?? '']))
@@ -41,7 +46,7 @@ export function landmarksIn(words: readonly Word[], clause: Pick<Clause, 'from' 
     if (words[i]?.stop !== 0) continue;
     const n = words[i]?.norm ?? '';
     const next = words[i + 1]?.norm ?? '';
-    const pair = nextTo[`${n} ${next}`];
+    const pair = pairFirst.has(n) ? nextTo[`${n} ${next}`] : undefined;
     const prep = pair ?? nextTo[n];
     if (prep === undefined) continue;
     const hit = landmarkAt(words, i + (pair === undefined ? 1 : 2));
