@@ -1,4 +1,5 @@
 // Why: some recognisers write no full stops or commas; where a clause ends must then be told from the words on both sides.
+import { isSentenceStart } from './sentence-start.ts';
 import { kindsOf, stopFeatures } from './stop-features.ts';
 import { stopWeights } from './stop-weights.ts';
 import type { Stop, Word } from './word.ts';
@@ -12,11 +13,16 @@ export function restoreStops(words: readonly Word[]): readonly Word[] {
   if (words.length < 12 || stops * sparse > words.length) return words;
   const out = words.slice();
   const kinds = kindsOf(words);
+  // where capitals came through, they tell the sentences
+  const capitals =
+    words.reduce((n, w) => n + (w.capital && w.norm !== 'i' ? 1 : 0), 0) * sparse > words.length;
   let since = 0;
   for (let i = 1; i < words.length; i++) {
     since++;
     const before = out[i - 1] as Word;
-    const stop = Math.max(before.stop, stopBefore(words, kinds, i, since)) as Stop;
+    const learnt = stopBefore(words, kinds, i, since);
+    const told: Stop = !capitals ? learnt : isSentenceStart(words, i) ? 2 : learnt === 2 ? 1 : learnt;
+    const stop = Math.max(before.stop, told) as Stop;
     if (stop === 0) continue;
     since = 0;
     if (stop > before.stop) out[i - 1] = { ...before, stop };
