@@ -13,6 +13,7 @@ export function restoreStops(words: readonly Word[]): readonly Word[] {
   if (words.length < 12 || stops * sparse > words.length) return words;
   const out = words.slice();
   const kinds = kindsOf(words);
+  const lists = listStops(kinds);
   // where capitals came through, they tell the sentences
   const capitals =
     words.reduce((n, w) => n + (w.capital && w.norm !== 'i' ? 1 : 0), 0) * sparse > words.length;
@@ -20,13 +21,34 @@ export function restoreStops(words: readonly Word[]): readonly Word[] {
   for (let i = 1; i < words.length; i++) {
     since++;
     const before = out[i - 1] as Word;
-    const learnt = stopBefore(words, kinds, i, since);
+    const learnt = lists.get(i) ?? stopBefore(words, kinds, i, since);
     const told: Stop = !capitals ? learnt : isSentenceStart(words, i) ? 2 : learnt === 2 ? 1 : learnt;
     const stop = Math.max(before.stop, told) as Stop;
     if (stop === 0) continue;
     since = 0;
     if (stop > before.stop) out[i - 1] = { ...before, stop };
   }
+  return out;
+}
+
+/** "Fifty left front fifty-two right front": in a run of numbers and places, what comes first leads each pair. */
+function listStops(kinds: ReturnType<typeof kindsOf>): ReadonlyMap<number, Stop> {
+  const out = new Map<number, Stop>();
+  let run: { at: number; number: boolean }[] = [];
+  const close = (): void => {
+    const first = run[0];
+    if (first && run.length >= 4)
+      for (const s of run.slice(1)) out.set(s.at, s.number === first.number ? 1 : 0);
+    run = [];
+  };
+  kinds.begins.forEach((k, i) => {
+    if (/^[nl]$/.test(k)) return;
+    const number = k === 'N' || k === 'Q';
+    const last = run.at(-1);
+    if ((!number && k !== 'L') || (last && last.number === number)) close();
+    if (number || k === 'L') run.push({ at: i, number });
+  });
+  close();
   return out;
 }
 
