@@ -1,6 +1,7 @@
 // Why: what the main jobs cost, each beside what a person would use instead, measured in one run on one machine.
 import { benchAppend } from './append.ts';
 import { benchBundle } from './bundle.ts';
+import { benchChapters } from './chapters.ts';
 import { benchFold } from './fold.ts';
 import { benchHear } from './hear.ts';
 import { benchPacket } from './packet.ts';
@@ -17,6 +18,7 @@ export interface Measured {
 const jobs: readonly (readonly [string, () => Promise<readonly Measured[]>])[] = [
   ['packet', benchPacket],
   ['hear', benchHear],
+  ['chapters', benchChapters],
   ['fold', benchFold],
   ['append', benchAppend],
   ['start', benchStart],

@@ -10,8 +10,7 @@ const stop = new Set(
 );
 
 /** The root of a word, roughly: enough that "leak" and "leaking" are one. */
-const stem = (word: string): string =>
-  word.length > 4 ? word.replace(/(?:ing|ed|es|s)$/, '') : word;
+const stem = (word: string): string => (word.length > 4 ? word.replace(/(?:ing|ed|es|s)$/, '') : word);
 
 /** Pseudo-sentences of `w` words; a block is `k` of them. The paper's own defaults. */
 const w = 20;
@@ -26,12 +25,14 @@ export function textTiling(words: readonly string[]): number[] {
   const blocks: Map<string, number>[] = [];
   for (let i = 0; i < bare.length; i += w) {
     const counts = new Map<string, number>();
-    for (const x of bare.slice(i, i + w)) if (x !== '' && !stop.has(x)) counts.set(x, (counts.get(x) ?? 0) + 1);
+    for (const x of bare.slice(i, i + w))
+      if (x !== '' && !stop.has(x)) counts.set(x, (counts.get(x) ?? 0) + 1);
     blocks.push(counts);
   }
   const sum = (from: number, to: number): Map<string, number> => {
     const all = new Map<string, number>();
-    for (const b of blocks.slice(Math.max(0, from), to)) for (const [x, n] of b) all.set(x, (all.get(x) ?? 0) + n);
+    for (const b of blocks.slice(Math.max(0, from), to))
+      for (const [x, n] of b) all.set(x, (all.get(x) ?? 0) + n);
     return all;
   };
   const likeness = (a: Map<string, number>, b: Map<string, number>): number => {

@@ -6,6 +6,8 @@ const jobs = {
   docs: 'scripts/docs/write.ts',
   demo: 'demo/make/main.ts',
   'hear-fuzz': 'scripts/hear-fuzz.ts',
+  'fit-sure': 'scripts/fit-sure.ts',
+  'fit-stops': 'scripts/fit-stops.ts',
   'hear-score': 'scripts/hear-score.ts',
 };
 const name = process.argv[2];

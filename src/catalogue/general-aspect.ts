@@ -9,6 +9,7 @@ export const generalAspects: readonly Aspect[] = [
   { id: 'count', name: 'count', kind: 'count' },
   { id: 'type', name: 'type', kind: 'words' },
   { id: 'maker', name: 'maker', kind: 'words' },
+  { id: 'serial', name: 'serial number', kind: 'words' },
   { id: 'age', name: 'age', kind: 'quantity', unit: 'a' },
   {
     id: 'crack',

@@ -12,7 +12,7 @@ test('4,000 broken transcripts are heard without a fault', () => {
     const text = brokenTranscript(roll, talk);
     expect(hearingFault(text), text).toBeUndefined();
   }
-});
+}, 600_000);
 
 test('the same broken transcript is heard the same way twice', () => {
   const roll = dice(7);

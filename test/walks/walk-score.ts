@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { hear } from '../../src/said/hear/hear.ts';
 import { type HearRow, hearJson } from '../../src/said/hear/hear-json.ts';
+import type { Heard } from '../../src/said/hear/heard.ts';
 import { readTranscript } from '../../src/said/transcript/read-transcript.ts';
 
 /** What the measure says of one walk; rates are 0 to 1. */
@@ -52,8 +53,8 @@ export interface Measured {
   readonly bad: readonly (readonly [observation: Asked, why: string])[];
 }
 
-const folder = new URL('../data/walks/', import.meta.url);
-const { score } = (await import(new URL('score.mjs', folder).href)) as {
+export const walkFolder = new URL('../data/walks/', import.meta.url);
+const { score } = (await import(new URL('score.mjs', walkFolder).href)) as {
   score: (gold: unknown, observations: unknown) => Measured;
 };
 
@@ -68,7 +69,7 @@ const unitNames: Readonly<Record<string, string>> = {
 };
 
 /** The walks of a folder (the project's own when none is given), in the order of their numbers. */
-export const walkNames = (dir: URL = folder): string[] =>
+export const walkNames = (dir: URL = walkFolder): string[] =>
   readdirSync(dir)
     .filter((f) => f.endsWith('.gold.json'))
     .map((f) => f.replace('.gold.json', ''))
@@ -87,15 +88,14 @@ export const withoutStops = (vtt: string): string =>
     )
     .join('\n');
 
-/** Hears a walk and measures what was heard against its gold file. */
-export function measureWalk(
+/** Measures what was heard of a walk against its gold file; `wrong` are the indexes of observations it does not bear out. */
+export function measureRows(
+  heard: Heard,
   walk: string,
-  change = (vtt: string): string => vtt,
-  dir: URL = folder,
-): Measured & { readonly rows: readonly HearRow[] } {
-  const text = change(readFileSync(new URL(`${walk}.vtt`, dir), 'utf8'));
+  dir: URL = walkFolder,
+): Measured & { readonly rows: readonly HearRow[]; readonly wrong: ReadonlySet<number> } {
   const gold: unknown = JSON.parse(readFileSync(new URL(`${walk}.gold.json`, dir), 'utf8'));
-  const rows = hearJson(hear(readTranscript(`${walk}.vtt`, text).cues));
+  const rows = hearJson(heard);
   const asked = rows.map((r) => ({
     ...r,
     component: r.part,
@@ -103,5 +103,17 @@ export function measureWalk(
     attribute: r.aspect,
     ...(r.unit === undefined ? {} : { unit: unitNames[r.unit] ?? r.unit }),
   }));
-  return { ...score(gold, asked), rows };
+  const measured = score(gold, asked);
+  const bad = new Set(measured.bad.map(([o]) => o as unknown));
+  return { ...measured, rows, wrong: new Set(asked.flatMap((o, i) => (bad.has(o) ? [i] : []))) };
+}
+
+/** Hears a walk and measures what was heard against its gold file. */
+export function measureWalk(
+  walk: string,
+  change = (vtt: string): string => vtt,
+  dir: URL = walkFolder,
+): ReturnType<typeof measureRows> {
+  const text = change(readFileSync(new URL(`${walk}.vtt`, dir), 'utf8'));
+  return measureRows(hear(readTranscript(`${walk}.vtt`, text).cues), walk, dir);
 }

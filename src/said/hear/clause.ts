@@ -10,6 +10,8 @@ import type { PlaceHit } from './place-words.ts';
 export interface Draft {
   readonly part: string;
   readonly place?: string;
+  /** Room, landmark or condition of the reading, in words. */
+  readonly where?: string;
   readonly aspect: string;
   readonly value: Value;
   readonly sense: HeardObservation['sense'];

@@ -1,6 +1,9 @@
 // Why: the words by which people say that something is wrong, with the aspect and the state each stands for.
 // Trade usage (common practice, no source).
 import type { State } from '../../catalogue/state.ts';
+import { failureIdioms } from './failure-idioms.ts';
+import { failureVerbs } from './failure-verbs.ts';
+import { formsOf } from './inflect.ts';
 
 /** What a failure word says. `noun`: a thing that can be denied ("no cracks"); `of`: only of these parts. */
 export interface DefectWord {
@@ -9,6 +12,8 @@ export interface DefectWord {
   readonly noun?: true;
   /** Weak words are a defect only right beside a part, never of a part far off. */
   readonly near?: true;
+  /** Said as a verb, in this form; what somebody does is no failure ("I cracked the door"). */
+  readonly verb?: 'base' | 's' | 'ing' | 'past';
 }
 
 const table: Record<string, DefectWord> = {};
@@ -311,6 +316,28 @@ say(
   'always says full, always reads full, always shows full, reads full empty, sensor is lying, is lying, lying, does not read right, reads wrong, stuck at full, never reads right',
 );
 say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took');
+
+for (const [aspect, state, phrases] of failureIdioms)
+  for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
+for (const [aspect, state, nouns, verbs] of failureVerbs)
+  for (const [list, isNoun] of [
+    [nouns, true],
+    [verbs, false],
+  ] as const)
+    for (const verb of list.split(',').filter((v) => v.trim() !== '')) {
+      const forms = formsOf(verb.trim());
+      const add = (form: string, kind: DefectWord['verb'], asNoun: boolean): void => {
+        const old = table[form];
+        table[form] = old
+          ? { ...old, ...(asNoun ? noun : {}), ...(kind ? { verb: kind } : {}) }
+          : { aspect, state, ...(asNoun ? noun : {}), ...(kind ? { verb: kind } : {}) };
+      };
+      add(forms.past, 'past', false);
+      add(forms.part, forms.part === forms.past ? 'past' : undefined, false);
+      add(forms.ing, 'ing', isNoun);
+      add(forms.s, 's', isNoun);
+      add(forms.base, 'base', isNoun);
+    }
 
 /** Failure phrases -> what they say. */
 export const defectTable: Readonly<Record<string, DefectWord>> = table;

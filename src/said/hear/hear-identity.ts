@@ -1,18 +1,14 @@
 // Why: kinds, makers, model years, plates and codes: what a thing is rather than how it is.
 
 import type { Clause, Draft } from './clause.ts';
-import { coachYear, codeAt, plates } from './hear-plates.ts';
+import { coachName } from './hear-coach-name.ts';
+import { makerAt } from './hear-maker.ts';
+import { codeAt, plates } from './hear-plates.ts';
 import { kinOf } from './kin.ts';
 import { typePhrases } from './lexicon.ts';
-import { itemAt } from './number-item.ts';
 import type { Talk } from './talk.ts';
 import { colors } from './type-words.ts';
-import { nameAt } from './written-name.ts';
 
-const made =
-  /tire|engine|generator|chassis_label|coach|ac_|roof_mem|refrigerator|inverter|furnace|water_heater|transmission|awning|solar|batter|toilet|tv_|hitch|washer|microwave|dishwasher|levelling|hydronic|cooktop|oven|camera|radio|antenna|suspension|brake|axle|lp_|pump|mattress|seat|slide|pin_box|tow_bar|wheels|air_/;
-const makerBefore =
-  /^(?:'s|'re|is|are|a|an|the|by|make|maker|brand|from|all|both|six|four|two|five|eight|with|got|old|new|called|tires|made|has|have|of|on|engine|generator)$/;
 const looseTypes = new Set([
   'gas',
   'electric',
@@ -116,14 +112,14 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       weight,
     });
   };
-  coachYear(talk, clause, put, taken);
   plates(talk, clause, put, taken);
+  coachName(talk, clause, put, taken);
   const seen = new Set<string>();
   const own = clause.mentions.filter((m) => !m.aside);
   for (let i = clause.from; i < clause.to; i++) {
     if (talk.scopes.elsewhere[i] || talk.scopes.denied[i]) continue;
     const hit = typePhrases.at(words, i);
-    if (hit && i + hit.length <= clause.to) {
+    if (hit && i + hit.length <= clause.to && !isPartNamed(talk, clause, i, hit.length)) {
       const named = words
         .slice(i, i + hit.length)
         .map((w) => w.norm)
@@ -195,41 +191,36 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
       /^[a-n]$/.test(words[i + 1]?.norm ?? '')
     )
       put('tire', 'load_range', (words[i + 1]?.norm ?? '').toUpperCase(), i - 1, 3, 0.9);
-    if (talk.marks.isName(i) && !taken[i]) {
-      let to = i + 1;
-      while (to < clause.to && talk.marks.isName(to) && words[to - 1]?.stop === 0) to++;
-      const before = words[i - 1]?.norm ?? '';
-      const first =
-        (i === clause.from || words[i - 1]?.stop !== 0) &&
-        (itemAt(words, to) !== undefined || words[to - 1]?.stop === 1);
-      const after = own.find((m) => m.from >= to && m.from - to <= 6);
-      const part =
-        (after && made.test(after.parts[0] ?? '') ? after.parts[0] : undefined) ??
-        talk
-          .partsFor(i, to, clause)
-          .slice(0, 3)
-          .find((p) => made.test(p));
-      if (
-        part &&
-        (first || makerBefore.test(before) || own.some((m) => m.to === i) || itemAt(words, to)) &&
-        !/^(?:january|mr|mrs)$/.test(words[i]?.norm ?? '')
-      ) {
-        put(
-          part,
-          'maker',
-          words
-            .slice(i, to)
-            .map((w) => nameAt(talk, w.written))
-            .join(' '),
-          i,
-          to - i,
-          0.7,
-        );
-      }
-      i = to - 1;
-    }
+    const past = makerAt(talk, clause, i, put, taken);
+    if (past !== undefined) i = past - 1;
   }
   return out;
+}
+
+/** Kinds that are also things, or ways in which one thing runs. */
+const alsoThings =
+  /^(?:carpets?|drums?|discs?|bunks?|tub|booth|decals?|propane|auto|highway|absorption|electric|gas|lp|diesel|gel coat|golf cart|tile|vinyl|wardrobe|tank|cable|air|power)$/;
+const kindBefore = /^(?:'s|'re|is|are|was|were|be|a|an|got|with|have|has|all|full|real|and)$/;
+/** "The carpet is wet", "on the electric side": the word names the thing or one way it runs, not what kind it is. */
+function isPartNamed(talk: Talk, clause: Clause, at: number, length: number): boolean {
+  const { words } = talk.marks;
+  const said = words
+    .slice(at, at + length)
+    .map((w) => w.norm)
+    .join(' ');
+  if (!alsoThings.test(said)) return false;
+  const before = at > clause.from ? (words[at - 1]?.norm ?? '') : '';
+  const next = words[at + length - 1]?.stop === 0 ? (words[at + length]?.norm ?? '') : '';
+  if (/^(?:side|element|mode|heat|level|quits|works)$/.test(next)) return true;
+  if (/^(?:on|into|from|off|using|like)$/.test(before)) return true;
+  if (/^(?:the|a)$/.test(before) && /^(?:on|by|in|from|of|at)$/.test(words[at - 2]?.norm ?? '')) return true;
+  const own = clause.mentions.find((m) => m.from <= at && m.to >= at + length);
+  return (
+    own !== undefined &&
+    own.to === at + length &&
+    !kindBefore.test(before) &&
+    clause.to - clause.from > length
+  );
 }
 
 /** "it's induction", "T P O": the clause says nothing but the kind. */

@@ -7,11 +7,14 @@ import type { Clause, Draft } from './clause.ts';
 import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
+import { measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
 import { canonical } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
+import { corrections } from './trigger-words.ts';
+import { noteUnit } from './unit-carried.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
 const alarms = new Set([
@@ -57,13 +60,33 @@ function siblingOf(part: string, aspect: string, clause: Clause, span: NumberSpa
   return other !== aspect && partOf(part)?.aspects.some((a) => a.id === other) ? other : undefined;
 }
 
+/** "Thirty-nine, no, my glasses, forty-two": words that take the number before back stand between. */
+function isPutRight(talk: Talk, after: number, at: number): boolean {
+  const { words } = talk.marks;
+  for (let i = after; i < at && at - after < 26; i++)
+    if (
+      corrections.at(words, i, 1) ||
+      (/^(?:no|nope|wrong|misread|oops)$/.test(words[i]?.norm ?? '') && words[i + 1]?.norm !== 'load')
+    )
+      return true;
+  return false;
+}
+
 /** "Front pads eight millimeters, rear five": the bare number is another reading like the one before. */
 function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | undefined {
   const last = lastOf.get(talk);
   const value = span.readings[0]?.value;
-  if (!last || span.unit || value === undefined || span.from - last.at > 14 || span.items.length > 2)
+  const fixed = last !== undefined && isPutRight(talk, last.at, span.from);
+  if (
+    !last ||
+    span.unit ||
+    value === undefined ||
+    span.from - last.at > (fixed ? 24 : 14) ||
+    span.items.length > (fixed ? 4 : 2)
+  )
     return undefined;
   const led =
+    fixed ||
     clause.mentions.some((m) => !m.aside && m.to === span.from && m.parts.includes(last.part)) ||
     clause.places.some(
       (p) =>
@@ -80,7 +103,8 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
   )
     return undefined;
   const sibling = siblingOf(last.part, last.aspect, clause, span);
-  const fit = span.readings.find((r) => r.value >= last.value * 0.3 && r.value <= last.value * 3);
+  const [low, high] = last.value < 12 ? [0.3, 3] : [0.55, 1.8];
+  const fit = span.readings.find((r) => r.value >= last.value * low && r.value <= last.value * high);
   return fit ? { ...last, ...(sibling ? { aspect: sibling } : {}), value: fit.value } : undefined;
 }
 
@@ -89,6 +113,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
   const out: Draft[] = [];
   const words = talk.marks.words;
   for (const span of clause.numbers) {
+    noteUnit(talk, span);
     if (done[span.from] || talk.scopes.elsewhere[span.from] || isAsideNumber(talk, clause, span)) continue;
     const at = span.from;
     const doubt = talk.doubtAt(at);
@@ -222,6 +247,9 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       'quantity',
       weight,
     );
+    const twin = twinOf(talk, clause, span, found.part, found.aspect);
+    if (twin)
+      put(twin, found.aspect, { is: 'quantity', value: round(found.value), unit: held }, 'quantity', weight);
     const width = span.by?.[0]?.value;
     if (width !== undefined)
       put(
@@ -233,6 +261,26 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       );
   }
   return out;
+}
+
+/** "The gray and the black are thirty-eight apiece": the other of two named together, which has the same reading. */
+function twinOf(
+  talk: Talk,
+  clause: Clause,
+  span: NumberSpan,
+  part: string,
+  aspect: string,
+): string | undefined {
+  const { words, mentionAt } = talk.marks;
+  const m = clause.mentions.filter((x) => !x.aside && x.to <= span.from).at(-1);
+  if (!m?.parts.includes(part) || measuredFrom(talk.marks, span.from, clause.from) > m.to) return undefined;
+  let back = m.from - 1;
+  while (back > m.from - 3 && /^(?:the|your|both)$/.test(words[back]?.norm ?? '')) back--;
+  if (words[back]?.norm !== 'and') return undefined;
+  const other = mentionAt
+    .to(back)
+    ?.parts.find((p) => p !== part && partOf(p)?.aspects.some((a) => a.id === aspect));
+  return other;
 }
 
 const countValue = (c: Counted): Draft['value'] => ({

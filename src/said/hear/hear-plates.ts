@@ -1,9 +1,9 @@
 // Why: model year, VIN, stock number and trouble codes are read aloud piece by piece.
 import type { Clause } from './clause.ts';
+import { made } from './made.ts';
+import { isNameLike } from './name-like.ts';
 import { itemAt } from './number-item.ts';
-import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
-import { nameAt } from './written-name.ts';
 
 /** Notes a name of a thing: part, aspect, text, and the words it turns on. */
 export type Put = (
@@ -15,84 +15,31 @@ export type Put = (
   weight: number,
 ) => void;
 
-/** The first number within twelve words. */
-const clauseOrNext = (talk: Talk, to: number): NumberSpan | undefined => {
-  for (let i = to; i <= to + 12; i++) {
-    const n = talk.marks.numberAt.from(i);
-    if (n) return n;
-  }
-  return undefined;
-};
+const asksDigits = /^(?:last|final)$/;
+const counts = /^(?:three|four|five|six|seven|eight|3|4|5|6|7|8|digits|numbers|of|few|bit|part)$/;
+/** "ends in", "the last six are", "the tail": the end of a number of the kind named shortly before. */
+function isTail(talk: Talk, i: number): boolean {
+  const { words } = talk.marks;
+  const n = words[i]?.norm ?? '';
+  const next = words[i + 1]?.norm ?? '';
+  const opens =
+    (/^(?:ends|ending|end)$/.test(n) && (/^(?:in|with)$/.test(next) || itemAt(words, i + 1) !== undefined)) ||
+    (asksDigits.test(n) && counts.test(next)) ||
+    (n === 'tail' && words[i - 1]?.norm === 'the' && (words[i]?.stop === 1 || /^(?:is|'s|of)$/.test(next)));
+  if (!opens) return false;
+  return words
+    .slice(Math.max(0, i - 24), i + 6)
+    .some((w) => /^(?:vin|serial|identification|plate)$/.test(w.norm));
+}
 
-/** "2018 Corvanta Solstrand, the 41 B": year, maker, model and floor plan of the coach. */
-export function coachYear(talk: Talk, clause: Clause, put: Put, taken: Uint8Array): void {
-  const { words, isName } = talk.marks;
-  for (const span of clause.numbers) {
-    const year = span.readings.find(
-      (r) => Number.isInteger(r.value) && r.value >= 1965 && r.value <= 2040,
-    )?.value;
-    if (!year || span.unit || talk.scopes.elsewhere[span.from]) continue;
-    const after = words[span.to]?.norm ?? '';
-    // "a 2006 coach on a 2005 chassis", "the chassis is a 2005"
-    const ofChassis =
-      (after === 'chassis' && words[span.to - 1]?.stop === 0) ||
-      words.slice(Math.max(clause.from, span.from - 4), span.from).some((w) => w.norm === 'chassis');
-    if (ofChassis) {
-      put('chassis_label', 'chassis_year', String(year), span.from, span.to - span.from + 1, 0.88);
-      taken.fill(1, span.from, span.to);
-      continue;
-    }
-    const coachy =
-      /^(?:model|motorhome|motor|coach|diesel|fifth|travel|class|camper|rv|toy|super)$/.test(after) ||
-      words[span.from - 1]?.norm === 'year';
-    let to = span.to;
-    while (to < clause.to && to - span.to < 3 && isName(to) && words[to - 1]?.stop === 0) to++;
-    const alone =
-      span.from === clause.from &&
-      span.to === clause.to &&
-      span.items[0]?.written?.length === 4 &&
-      talk.recent.length === 0;
-    if (to === span.to && !coachy && !alone) continue;
-    const isChassis = clause.mentions.some((m) => m.parts[0] === 'chassis_label' || m.parts[0] === 'engine');
-    if (isChassis && to === span.to) continue;
-    put('coach', 'year', String(year), span.from, to - span.from, 0.88);
-    taken.fill(1, span.from, span.to);
-    if (to === span.to) continue;
-    put('coach', 'maker', nameAt(talk, words[span.to]?.written ?? 0), span.to, 1, 0.85);
-    if (to - span.to > 1)
-      put(
-        'coach',
-        'model',
-        words
-          .slice(span.to + 1, to)
-          .map((w) => nameAt(talk, w.written))
-          .join(' '),
-        span.to + 1,
-        to - span.to - 1,
-        0.8,
-      );
-    taken.fill(1, span.to, to);
-    const next = clauseOrNext(talk, to);
-    const letter = next ? words[next.bare] : undefined;
-    if (
-      next &&
-      (next.from === to ||
-        words.slice(next.bare, next.bare + 4).some((w) => w.norm === 'plan' || w.norm === 'floorplan')) &&
-      !next.unit
-    ) {
-      const isLetter =
-        letter !== undefined && /^[a-z]{1,3}$/.test(letter.norm) && letter.capital && letter.norm.length <= 2;
-      put(
-        'coach',
-        'floor_plan',
-        `${next.readings[0]?.value ?? ''}${isLetter ? letter.norm.toUpperCase() : ''}`,
-        next.from,
-        next.bare - next.from + (isLetter ? 1 : 0),
-        0.75,
-      );
-      taken.fill(1, next.from, next.bare);
-    }
-  }
+/** The part whose serial number is read, where it is not that of the coach. */
+function serialOf(talk: Talk, clause: Clause, i: number): string | undefined {
+  const { words } = talk.marks;
+  if (words.slice(Math.max(0, i - 24), i + 6).some((w) => w.norm === 'vin')) return undefined;
+  const own = clause.mentions.find((m) => made.test(m.parts[0] ?? ''));
+  if (own) return own.parts[0];
+  const last = talk.recent.find((r) => i - r.at < 30 && !r.parts.includes('vin_plate'));
+  return last?.parts.find((p) => made.test(p));
 }
 
 /** VIN and stock number: letters and digits read aloud. */
@@ -100,19 +47,26 @@ export function plates(talk: Talk, clause: Clause, put: Put, taken: Uint8Array):
   const { words } = talk.marks;
   for (let i = clause.from; i < clause.to; i++) {
     const n = words[i]?.norm;
-    const isVin = n === 'vin' || n === 'serial';
+    const tail = isTail(talk, i);
+    const isVin = n === 'vin' || n === 'serial' || tail;
     const isStock =
       (n === 'unit' || n === 'stock' || (n === 'number' && words[i - 1]?.norm === 'stock')) &&
       words[i + 1]?.stop !== undefined;
-    if (!isVin && !isStock) continue;
+    if ((!isVin && !isStock) || (tail && taken[i])) continue;
     let best: { text: string; from: number; to: number } | undefined;
-    for (let k = i + 1; k < Math.min(words.length, i + 9); k++) {
-      if (words[k - 1]?.norm === 'last' || (words[k]?.stop === 1 && words[k - 2]?.norm === 'last')) continue;
+    for (let k = i + 1; k < Math.min(words.length, i + 10); k++) {
+      if (
+        /^(?:last|final)$/.test(words[k - 1]?.norm ?? '') ||
+        (words[k]?.stop === 1 && words[k - 2]?.norm === 'last')
+      )
+        continue;
       let text = '';
       let at = k;
       while (at < words.length && (at === k || words[at - 1]?.stop !== 2 || text.length < 4)) {
         const item = itemAt(words, at);
         if (item && item.kind !== 'fraction' && item.kind !== 'decimal') {
+          // the next number is the year before the maker's name
+          if (isStock && text !== '' && item.value >= 10 && isNameLike(talk, item.to)) break;
           text += item.written ?? String(item.value);
           at = item.to;
         } else if (/^[a-z]$/.test(words[at]?.norm ?? '') && (words[at]?.capital || text !== ''))
@@ -122,15 +76,20 @@ export function plates(talk: Talk, clause: Clause, put: Put, taken: Uint8Array):
         else break;
         if (text.length > 17) break;
       }
-      if (text.length >= (isVin ? 5 : 2) && /\d/.test(text) && (!best || text.length > best.text.length))
+      if (
+        text.length >= (tail ? 4 : isVin ? 5 : 2) &&
+        /\d/.test(text) &&
+        (!best || text.length > best.text.length)
+      )
         best = { text, from: k, to: at };
       if (isStock && k > i + 1) break;
     }
     if (!best) continue;
     if (isStock && (talk.marks.words[best.to]?.norm ?? '') in { of: 1, years: 1 }) continue;
+    const owner = isVin && (n === 'serial' || tail) ? serialOf(talk, clause, i) : undefined;
     put(
-      isVin ? 'vin_plate' : 'coach',
-      isVin ? 'vin' : 'stock',
+      owner ?? (isVin ? 'vin_plate' : 'coach'),
+      owner ? 'serial' : isVin ? 'vin' : 'stock',
       best.text,
       best.from,
       best.to - best.from,

@@ -4,14 +4,19 @@ import { partOf } from '../../catalogue/index.ts';
 import type { Aspect } from '../../catalogue/part.ts';
 import { convert, isSameDimension } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
+import { canHave } from './can-have.ts';
 import type { Clause } from './clause.ts';
-import { isImplied } from './implied.ts';
+import { instrumentAt } from './instrument.ts';
 import { kinOf } from './kin.ts';
+import { measuredFrom } from './measuring-words.ts';
 import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import { byUnit, general, strongNames } from './quantity-table.ts';
+import { type ReadingName, readingNames } from './reading-names.ts';
 import type { Talk } from './talk.ts';
+import { isTypical, typicalRank } from './typical.ts';
+import { carriedUnit, usualUnit } from './unit-carried.ts';
 
 /** A pairing of a number with what it is a reading of. */
 export interface Pairing {
@@ -33,9 +38,12 @@ function fits(
   readings: readonly Reading[],
   a: Aspect,
   said: { units: readonly Unit[]; times: number; loose?: true } | undefined,
+  usual: (unit: Unit) => Unit | undefined,
 ): { value: number; unit: Unit } | undefined {
+  const metric = a.unit && (!said || said.units[0] === '[degF]') ? usual(a.unit) : undefined;
   for (const r of readings) {
     const options: { value: number; unit: Unit }[] = [];
+    if (metric) options.push({ value: r.value, unit: metric });
     if (a.unit === undefined) {
       if (!said && Number.isInteger(r.value)) options.push({ value: r.value, unit: '1' });
     } else if (said?.loose) {
@@ -95,6 +103,45 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   return best;
 }
 
+/** Words that call a reading, led up to the number by nothing but measuring words, or right behind it. */
+function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet<string>): ReadingName[] {
+  const { words } = talk.marks;
+  const out: ReadingName[] = [];
+  const take = (names: readonly ReadingName[]): void => {
+    for (const n of names) if (!n.among || [...n.among].some((p) => among.has(p))) out.push(n);
+  };
+  const start = measuredFrom(talk.marks, span.from, clause.from);
+  for (let i = span.from - 1; i >= Math.max(clause.from, start - 3) && span.from - i < 10; i--) {
+    const wide = i > clause.from ? readingNames.at(words, i - 1) : undefined;
+    const hit = wide && wide.length > 1 ? wide : readingNames.at(words, i);
+    const from = hit === wide ? i - 1 : i;
+    if (!hit || from + hit.length > span.from || from + hit.length < start) continue;
+    if (hit.length === 1 && isPlainInOut(words[i]?.norm) && i !== span.from - 1) continue;
+    take(hit.values);
+    if (out.length > 0) break;
+  }
+  if (out.length === 0 && (words[span.to - 1]?.stop ?? 2) === 0) {
+    let at = span.to;
+    while (
+      at < span.to + 2 &&
+      /^(?:on|at|the|it|coming|of|going)$/.test(words[at]?.norm ?? '') &&
+      !readingNames.at(words, at)
+    )
+      at++;
+    const hit = readingNames.at(words, at);
+    const end = at + (hit?.length ?? 0);
+    const next = words[end]?.norm ?? '';
+    if (
+      hit &&
+      talk.marks.clauseOf[at] === clause.id &&
+      ((words[end - 1]?.stop ?? 2) > 0 || end >= words.length || next === 'and' || hit.length > 1)
+    )
+      take(hit.values);
+  }
+  return out;
+}
+const isPlainInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
+
 /** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
 export function pair(
   talk: Talk,
@@ -102,9 +149,19 @@ export function pair(
   span: NumberSpan,
   last?: { readonly part: string; readonly aspect: string; readonly at: number },
 ): Pairing | undefined {
-  const parts = talk.partsFor(span.from, span.bare, clause);
-  const own = new Set(clause.mentions.filter((m) => !m.aside).flatMap((m) => m.parts));
-  const said = span.unit;
+  if (span.of !== undefined) return undefined;
+  const all = talk.partsFor(span.from, span.bare, clause);
+  const ownMentions = clause.mentions.filter((m) => !m.aside);
+  const start = measuredFrom(talk.marks, span.from, clause.from);
+  // "with a burner lit it holds eleven": "it" is what was talked about before
+  const goesBack = refersBack(talk, clause, start, span.from);
+  const own = new Set(goesBack ? [] : ownMentions.flatMap((m) => m.parts));
+  const said = span.unit ?? carriedUnit(talk, clause, span);
+  const inClause = new Set(ownMentions.flatMap((m) => m.parts));
+  const parts = goesBack
+    ? [...all.filter((p) => !inClause.has(p)), ...all.filter((p) => inClause.has(p))]
+    : all;
+  const usual = (u: Unit): Unit | undefined => usualUnit(talk, u);
   const fault = faultIn(talk, clause, span) ?? talk.fault;
   const ofFault = (part: string): boolean =>
     fault !== undefined &&
@@ -116,28 +173,54 @@ export function pair(
   let best: Pairing | undefined;
   const isLastWord = endsPhrase(talk, span);
   const isYear = looksLikeYear(span);
-  const offer = (part: string, a: Aspect, base: number, isGeneral: boolean): void => {
-    if (span.of !== undefined) return;
-    const value = fits(span.readings, a, said);
+  // what the measuring words before the number lead back to
+  const subject = [...ownMentions].reverse().find((m) => m.to <= span.from && m.to >= start);
+  const linked = new Set(subject?.parts ?? []);
+  const open = goesBack || start === clause.from || (start - clause.from <= 2 && ownMentions.length === 0);
+  const near = new Set(parts.slice(0, 5));
+  for (const r of talk.recent.slice(0, 4)) for (const p of r.parts) near.add(p);
+  const names = called(talk, clause, span, near);
+  const offer = (
+    part: string,
+    a: Aspect,
+    base: number,
+    isGeneral: boolean,
+    name?: Pick<ReadingName, 'within'>,
+    sure = 4.4,
+  ): void => {
+    const value = fits(span.readings, a, said, usual);
     if (!value) return;
-    const words = named(talk, clause, span, part, a);
+    const inOwn = a.unit === undefined ? value.value : convert(value.value, value.unit, a.unit);
+    if (name && !said && (inOwn < name.within[0] || inOwn > name.within[1])) return;
+    const words = name ? sure : named(talk, clause, span, part, a);
     const renamed = clause.mentions.some(
       (m) => last !== undefined && m.from >= last.at && m.to <= span.from && !m.parts.includes(part),
     );
     const again =
       !renamed && last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
+    const typical = isTypical(part, a.id, inOwn);
     if (
       !said &&
       words === 0 &&
       !(
-        a.within &&
         base >= 1.6 &&
         !isGeneral &&
-        (isImplied(part, a.id) || (span.by !== undefined && a.id === 'length'))
+        a.within &&
+        (linked.has(part) || own.has(part) || open) &&
+        (typical || (span.by !== undefined && a.id === 'length'))
       )
     )
       return;
     if (!said && !a.within && words < 1.5) return;
+    // an aspect that believes anything is meant only where it is named
+    if (
+      said &&
+      !a.within &&
+      !isGeneral &&
+      words === 0 &&
+      !(a.unit === '[in_i]' && (own.has(part) || ofFault(part)))
+    )
+      return;
     // a length said in one breath with a failure is the length of the failure
     if (failed && said && part !== fault?.part && !own.has(part) && words < 3) return;
     if (
@@ -150,17 +233,28 @@ export function pair(
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
     // a bare number is a share only of moisture, or where it is a part of one
-    if (!said && a.unit === '%' && words === 0 && a.id !== 'moisture' && span.items[0]?.kind !== 'fraction')
+    if (
+      !said &&
+      a.unit === '%' &&
+      words < 4 &&
+      sure > 2 &&
+      a.id !== 'moisture' &&
+      span.items[0]?.kind !== 'fraction'
+    )
       return;
+    if (!said && a.id === 'moisture' && span.items[0]?.kind === 'fraction') return;
+    const rank = span.readings.findIndex((r) => Math.abs(r.value - value.value) < 1e-9);
     const score =
       base +
       words +
       again +
+      (linked.has(part) ? 0.4 : 0) +
       (said ? 2 : 0) +
+      (!said && words === 0 ? -0.12 * Math.max(0, rank) - 0.06 * Math.max(0, typicalRank(part, a.id)) : 0) +
       (isGeneral ? (ofFault(part) ? -0.2 : -1.6) : 0) +
       (a.unit !== undefined && said && a.unit === value.unit ? 0.2 : 0);
     if (best && best.score >= score - 1e-9) return;
-    const high = span.upTo ? fits(span.upTo, a, said) : undefined;
+    const high = span.upTo ? fits(span.upTo, a, said, usual) : undefined;
     best = {
       part,
       aspect: a.id,
@@ -171,22 +265,37 @@ export function pair(
       score,
     };
   };
-  parts.slice(0, 6).forEach((id, rank) => {
+  const dimension = said && !said.loose ? unitFact(said.units[0] as Unit).dimension : undefined;
+  const road = said !== undefined && isRoad(said.units[0] as Unit);
+  let generals = 0;
+  parts.slice(0, 8).forEach((id, rank) => {
     const base = (own.has(id) ? 3.2 : 2.4) - rank * 0.55;
     const consider = (p: string, less: number): void => {
       (partOf(p)?.aspects ?? []).forEach((a, i) => {
         if (isNumeric(a) && a.kind !== 'count') offer(p, a, base - less - i * 0.04, false);
       });
     };
-    consider(id, 0);
-    for (const k of kinOf(id)) consider(k, own.has(k) ? 0.1 : 0.35);
-    if (said && rank < 3) {
-      const dimension = unitFact(said.units[0] as Unit).dimension;
-      const a = generalAspects.find((g) => g.id === general[dimension]);
-      if (a && !said.loose && !(dimension === 'length' && said.units[0] === '[mi_i]'))
-        offer(id, a, base, true);
+    if (rank < 6) {
+      consider(id, 0);
+      for (const k of kinOf(id)) consider(k, own.has(k) ? 0.1 : 0.35);
+    }
+    const a = generalAspects.find((g) => g.id === general[dimension ?? '']);
+    if (a && dimension && !road && generals < 3 && id !== 'coach' && canHaveAny(id, said?.units ?? [])) {
+      generals++;
+      offer(id, a, Math.max(base, 1.4 - 0.1 * rank), true);
     }
   });
+  for (const n of names) {
+    const a = [...(partOf(n.part)?.aspects ?? []), ...generalAspects].find((x) => x.id === n.aspect);
+    if (a) offer(n.part, a, near.has(n.part) || n.among ? 2.2 : 1.6, false, n);
+  }
+  const tool = said || !isLastWord || isYear ? undefined : instrumentAt(talk, span.from);
+  const shown = tool && generalAspects.find((g) => g.id === tool.aspect);
+  if (tool && shown)
+    parts.slice(0, 3).forEach((p, rank) => {
+      if ((tool.of?.test(p) ?? true) && (open || linked.has(p) || own.has(p)))
+        offer(p, shown, 2.2 - rank * 0.4, true, tool, 1.6);
+    });
   if (said) {
     for (const [p, aspect] of byUnit[said.units[0] as Unit] ?? []) {
       const a = partOf(p)?.aspects.find((x) => x.id === aspect);
@@ -213,3 +322,21 @@ export function pair(
   }
   return best && best.score >= 1.7 ? best : undefined;
 }
+
+/** True where "it" right before the measuring words means something named before the clause: "with a burner lit it holds". */
+function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
+  const { words } = talk.marks;
+  const first = clause.mentions.find((m) => !m.aside);
+  if (!first || first.from >= start) return false;
+  let it = -1;
+  for (let i = Math.max(start, first.to); i < at && it < 0; i++)
+    if (/^(?:it|she|he)$/.test(words[i]?.norm ?? '')) it = i;
+  if (it < 0) return false;
+  for (let i = clause.from; i < first.from; i++)
+    if (/^(?:with|without|under)$/.test(words[i]?.norm ?? '')) return true;
+  return false;
+}
+
+/** True when the part can have a reading in one of the units. */
+const canHaveAny = (part: string, units: readonly Unit[]): boolean =>
+  units.some((u) => canHave(part, unitFact(u).dimension));

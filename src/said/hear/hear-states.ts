@@ -1,48 +1,11 @@
 // Why: what is wrong with a part, or said not to be: the failure words of the trade, with their denials.
 
 import type { Clause, Draft } from './clause.ts';
+import { failedPart } from './failed-part.ts';
+import { isNoFailure } from './failure-guards.ts';
 import { defectPhrases } from './lexicon.ts';
-import { canHurt, isPlausible } from './plausible.ts';
 import { denialBefore, draftOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
-
-const afterSoft = /^(?:start|starter|close|touch|light|lights|beam|beams|copy|top)$/;
-/** Words that are a failure in one sentence and nothing in another, by what follows or comes before. */
-function isHarmless(talk: Talk, clause: Clause, i: number, length: number): boolean {
-  const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
-  const n = norm(i);
-  const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
-  if (n === 'soft') return afterSoft.test(next);
-  if (n === 'low')
-    return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage cutoff)$/.test(next);
-  if (n === 'gone' || n === 'lost') return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1));
-  if (n === 'flat') return /^(?:screen|floor|towing|spot|tow|roof|top)$/.test(next) || norm(i - 1) === 'a';
-  if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
-  if (/^smells?$/.test(n))
-    return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || (length === 1 && next === 'like');
-  if (n === 'warm')
-    return (
-      talk.scopes.denied[i] === 1 ||
-      !/^(?:dash_ac|ac_run|ac_roof|refrigerator|wheel_bearings|shore_cord|tire)$/.test(
-        talk.partFor(i, i + 1, clause) ?? '',
-      )
-    );
-  if (n === 'surge' || n === 'pop' || n === 'pops' || n === 'bang')
-    return /^(?:protector|guard|tank|up|out|open|brake|the|it)$/.test(next);
-  if (n === 'broke' || n === 'broken') return next === 'in';
-  if (n === 'drain' || n === 'tick' || n === 'ticks') return false;
-  if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
-  if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
-  if (n === 'split' || n === 'splitting') return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
-  if (n === 'settles' || n === 'settled' || n === 'leans') return /^(?:in|down on)$/.test(next);
-  if (n === 'rips' || n === 'bubble') return next === 'through' || next === 'level';
-  return false;
-}
-
-const levelled =
-  /oil|coolant|fluid|tank|batter|tire|fuel|lp_|^def|washer|transmission|steering|pressure|jack|hydraul|monitor|sensor|charge|air_|spare|cylinder|level|generator|engine|refriger|radiator|surge/;
-/** "Low" is a level only where there is something to be low; "rock chips down low" is a place. */
-const mayBe = (part: string, aspect: string): boolean => aspect !== 'level' || levelled.test(part);
 
 /** An alarm that makes a noise when its button is pressed does what it should. */
 const isTried = (talk: Talk, clause: Clause): boolean =>
@@ -97,7 +60,7 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     const inside = clause.mentions.find((m) => m.from <= i && i < m.to);
     // inside the name of a part only its last words can be a failure: "oil leak", never "smoke detector"
     if (inside && !(inside.to <= end && (inside.to - inside.from > 1 || end > inside.to))) continue;
-    if (isHarmless(talk, clause, i, hit.length)) continue;
+    if (isNoFailure(talk, clause, i, hit.length, word)) continue;
     const denial = denialBefore(talk, clause, i);
     const denied =
       talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1);
@@ -105,9 +68,8 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
-    const part = talk.partsFor(i, end, clause).find((p) => isPlausible(p, word.aspect));
-    if (part && !denied && canHurt(part) && !talk.isClose(part, i, clause)) continue;
-    if (!part || (word.near && !close) || (norm(i) === 'low' && !mayBe(part, word.aspect))) continue;
+    const part = failedPart(talk, clause, i, end, word, denied);
+    if (!part || (word.near && !close)) continue;
     if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && isTried(talk, clause)) {
       out.push(
         draftOf(

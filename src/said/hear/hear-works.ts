@@ -2,49 +2,17 @@
 
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
-import { isLeftOut, isPredicate, subjects } from './predicate.ts';
+import { leftOut, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
-import { wordTable } from './word-table.ts';
+import { workSaid } from './work-said.ts';
 import { neededThings } from './work-words.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
-/** Verbs that say a part works when they stand right after it. */
-const working = set(
-  'work works worked working run runs ran running start starts started fire fires light lights lit opens opened open close closes latch latches lock locks extend extends extended retract retracts retracted heat heats cool cools flush flushes charge charges charging hold holds ' +
-    'alarm alarms alarmed swivel swivels recline reclines tilt tilts telescope telescopes spray sprays function functions functioning operate operates operating engage engages release releases drain drains pump pumps seal seals lift lifts lower lowers ignite ignites crank cranks shift shifts trip trips roll rolls sound sounds spin spins blow blows blowing slide slides move moves go goes come comes came adjust adjusts power powers pull pulls transfer transfers shut shuts swing swings',
-);
-const particles: Readonly<Record<string, RegExp>> = wordTable({
-  go: /^(?:out|in|up|down|on)$/,
-  goes: /^(?:out|in|up|down|on)$/,
-  come: /^(?:on|out|in)$/,
-  comes: /^(?:on|out|in)$/,
-  came: /^(?:on|out|in|down|up)$/,
-  pull: /^in$/,
-  pulls: /^(?:in|strong|hard)$/,
-  blow: /^(?:cold|hot|warm|strong)$/,
-  blows: /^(?:cold|hot|strong)$/,
-  blowing: /^(?:cold|hot)$/,
-  move: /^(?:in|out|up|freely|smooth)$/,
-  moves: /^(?:in|out|up|freely|smooth)$/,
-  power: /^(?:up|on)$/,
-  powers: /^(?:up|on)$/,
-  shut: /^(?:off|tight)$/,
-  shuts: /^(?:off|tight)$/,
-  roll: /^(?:out|in|up)$/,
-  rolls: /^(?:out|in|up|smooth)$/,
-  slide: /^(?:out|in|both|smooth)$/,
-  slides: /^(?:out|in|both|smooth)$/,
-  swing: /^(?:out|free)$/,
-  swings: /^(?:out|free)$/,
-  hold: /^(?:pressure|water|air|vacuum|charge|steady|them|it|up|fine|good)$/,
-  running: /^(?:fine|good|great|smooth|now)$/,
-  level: /^(?:itself|up|fine)$/,
-});
 /** Said by somebody who did it: "I ran it", "we tested both". */
 const done = set(
-  'ran run tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
+  'ran tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
 );
 const objects = set('it them that all both every each these those everything him three two four the');
 
@@ -100,10 +68,11 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       }
     }
     // "two burners light, the back one does not": the verb is that of the clause before
-    if (isLeftOut(talk, clause, i) && !asked) {
+    const left = asked ? undefined : leftOut(talk, clause, i);
+    if (left) {
       const part = talk.partFor(i, i + 1, clause);
       if (part && part !== 'coach') {
-        put(fails(part), i, 1);
+        put(left === 'does' ? works(part, 0.7) : fails(part), i, 1);
         continue;
       }
     }
@@ -172,29 +141,12 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
           put(fails(part), i, 1);
         continue;
       }
-      const after = particles[n];
-      const jack =
-        part === 'levelling_jacks' &&
-        /^(?:come|comes|came|go|goes)$/.test(n) &&
-        /^(?:down|up)$/.test(norm(i + 1)) &&
-        !/^slow/.test(norm(i + 2));
-      if (
-        part &&
-        working.has(n) &&
-        !asked &&
-        (!after || after.test(norm(i + 1)) || jack) &&
-        isPredicate(talk, clause, i, mention?.to)
-      ) {
-        if (
-          (n === 'lit' && part === 'dash_gauges') ||
-          (/^trips?$/.test(n) && part !== 'outlets_gfci') ||
-          (/^(?:come|comes|came)$/.test(n) &&
-            /^(?:in|out)$/.test(norm(i + 1)) &&
-            i + 2 < clause.to &&
-            words[i + 1]?.stop === 0)
-        )
-          continue;
-        put(works(part, mention ? 0.8 : 0.65), i, 1);
+    }
+    if (!asked && denialBefore(talk, clause, i) === undefined) {
+      const said = workSaid(talk, clause, i);
+      if (said) {
+        for (const part of said.parts) put(works(part, said.weight), i, said.length);
+        i += said.length - 1;
         continue;
       }
     }

@@ -6,9 +6,13 @@ export type HeardObservation = Pick<
   Observation,
   'part' | 'place' | 'aspect' | 'value' | 'sense' | 'polarity' | 'hedged' | 'saidBy' | 'sure'
 > & {
+  /** What else was said of where it is, or under what it was read: "over sink", "on LP". */
+  readonly where?: string;
   readonly start: number;
   readonly end: number;
   readonly words: string;
+  /** The exact words by which the part was named; absent where it was only talked about. */
+  readonly named?: string;
   /** The word it turns on. */
   readonly key?: string;
   /** Indexes of observations in the same list that this one replaces. */

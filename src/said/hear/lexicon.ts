@@ -47,7 +47,8 @@ export const weakParts: ReadonlySet<string> = new Set(
   (
     'rear corner,front corner,bedroom corner,fifth wheel,fifth wheels,travel trailer,smoke,heat,pet,smell,odor,rust,stain,tank,cap,glass,screen,step,stop,panels,dish,change,pan,returns,monitor,rubber,tile,vinyl,bubble,wave,trim,covered,hail,flood,mask,zones,cables,tray,inside,interior,cabin,' +
     'unit,rig,vehicle,van,trailer,coach,bus,rv,scale,paper,table,chairs,books,corner,corners,house,chassis,storage,wall,walls,cell,cells,bank,motor,fitting,fittings,pipe,drives,steers,table,plug,plugs,light,lights,key,gas tank,codes,code,' +
-    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash'
+    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash,' +
+    'adapter,ammonia,basin,boost,bowl,breaker,breather,buckle,buzzer,carb,clock,collar,column,damper,dampers,disc,discs,dome,film,fixture,fixtures,fuse,gears,grill,grout,gutters,hanger,headboard,heating,hold down,idler,island,legs,lighting,magnet,magnets,neutral,overhead,pedal,pilot,posts,probe,probes,prongs,pulley,registration,reservoir,seam,seams,sender,senders,shaft,speaker,splice,sprayer,stat,sump,throne,tin,trap,traps,wand,wires,wiring,chassis bank,gas line,cats,recall,recalls,adapter,cushion,cushions,shelf'
   ).split(','),
 );
 

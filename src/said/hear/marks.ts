@@ -4,10 +4,11 @@ import { placeNames } from './common-words.ts';
 import { aspectPhrases, isKnownWord } from './lexicon.ts';
 import { MarkedAt } from './marked-at.ts';
 import { type Mention, mentionsIn } from './mention.ts';
-import { isPronounOne } from './number-item.ts';
 import { type NumberSpan, numbersIn } from './number-span.ts';
 import { peopleIn } from './person-names.ts';
-import { type PlaceHit, placeAt } from './place-words.ts';
+import { placeAt } from './place-at.ts';
+import type { PlaceHit } from './place-words.ts';
+import { isSentenceStart } from './sentence-start.ts';
 import type { Word } from './word.ts';
 
 /** Words that name an aspect. */
@@ -40,22 +41,6 @@ const starters = new Set(
   ),
 );
 const breakers = new Set('but except because although though however so until unless while'.split(' '));
-/** Where a sentence begins: after its stop, after a long silence, or at a capital that is no name. */
-function isSentenceStart(words: readonly Word[], i: number): boolean {
-  const w = words[i] as Word;
-  const before = words[i - 1];
-  if (!before || before.stop === 2 || w.pause >= 1.5) return true;
-  if (!w.capital || before.stop === 1 || w.norm === 'i' || w.norm.length < 2 || w.written === before.written)
-    return false;
-  return (
-    isKnownWord(w.norm) &&
-    w.norm.length > 1 &&
-    !/^(?:lp|led|agm|co|tpo|epdm|tv|tvs|ac|vin|psi|gfci|rv|rpm|abs|v|k|cca|def|january|february|march|april|june|july|august|september|october|november|december|monday|friday|saturday|sunday)$/.test(
-      w.norm,
-    )
-  );
-}
-
 /** Marks the stream. */
 export function markWords(stream: readonly Word[]): Marks {
   const starts = new Uint8Array(stream.length + 1);
@@ -120,13 +105,7 @@ export function markWords(stream: readonly Word[]): Marks {
   }
   const isName = (i: number): boolean => {
     const w = words[i];
-    return (
-      w?.capital === true &&
-      !isKnownWord(w.norm) &&
-      !placeNames.has(w.norm) &&
-      w.norm.length > 2 &&
-      !isPronounOne(words, i)
-    );
+    return w?.capital === true && !isKnownWord(w.norm) && !placeNames.has(w.norm) && w.norm.length > 2;
   };
   const people = peopleIn(words, isName);
   return {

@@ -1,6 +1,7 @@
 // Why: a bare number is a reading only where no other noun follows it, and a year is no reading.
 import type { Clause } from './clause.ts';
 import { defectPhrases, goodPhrases, typePhrases } from './lexicon.ts';
+import { isMeasuring } from './measuring-words.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
 
@@ -14,6 +15,7 @@ export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
   if (!next || (words[span.to - 1]?.stop ?? 2) > 0) return true;
   return (
     small.test(next.norm) ||
+    isMeasuring(next.norm) ||
     typePhrases.at(words, span.to) !== undefined ||
     defectPhrases.at(words, span.to) !== undefined ||
     goodPhrases.at(words, span.to) !== undefined ||

@@ -48,6 +48,12 @@ function below100(words: readonly Word[], i: number): { value: number; next: num
 function headAt(words: readonly Word[], i: number): { value: number; next: number } | undefined {
   const n = words[i]?.norm ?? '';
   if (n === 'a' && Object.hasOwn(scales, words[i + 1]?.norm ?? '')) return { value: 1, next: i + 1 };
+  // "hundred and eight": the "a" is often left out
+  if (
+    (n === 'hundred' || n === 'thousand') &&
+    !(isJoined(words, i) && /^(?:couple|few|several|of|many|by|per|one)$/.test(words[i - 1]?.norm ?? ''))
+  )
+    return { value: 1, next: i };
   const digits = digitsValue(n);
   return digits !== undefined ? { value: digits, next: i + 1 } : below100(words, i);
 }

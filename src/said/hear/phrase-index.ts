@@ -12,24 +12,36 @@ export interface Hit<T> {
   readonly values: readonly T[];
 }
 
-/** Phrases by their first word, longest first. */
+/** What begins with one word: the word alone, and longer phrases by their second word. */
+interface Begun<T> {
+  alone?: Entry<T>;
+  readonly longer: Map<string, Entry<T>[]>;
+}
+
+/** Phrases by their first two words, longest first. */
 export class PhraseIndex<T> {
-  private readonly byFirst = new Map<string, Entry<T>[]>();
+  private readonly byFirst = new Map<string, Begun<T>>();
 
   /** Adds a phrase. The same phrase may stand for several things; the order of adding is kept. */
   add(phrase: string, value: T): this {
     const norms = normsOf(phrase);
-    const first = norms[0];
+    const [first, second] = norms;
     if (first === undefined) return this;
-    const list = this.byFirst.get(first) ?? [];
+    const begun = this.byFirst.get(first) ?? { longer: new Map<string, Entry<T>[]>() };
+    this.byFirst.set(first, begun);
+    const list = second === undefined ? (begun.alone ? [begun.alone] : []) : (begun.longer.get(second) ?? []);
     const same = list.find((e) => e.norms.length === norms.length && e.norms.every((n, i) => n === norms[i]));
     if (same) {
       if (!same.values.includes(value)) same.values.push(value);
       return this;
     }
-    list.push({ norms, values: [value] });
-    list.sort((a, b) => b.norms.length - a.norms.length);
-    this.byFirst.set(first, list);
+    const entry = { norms, values: [value] };
+    if (second === undefined) begun.alone = entry;
+    else {
+      list.push(entry);
+      list.sort((a, b) => b.norms.length - a.norms.length);
+      begun.longer.set(second, list);
+    }
     return this;
   }
 
@@ -40,11 +52,11 @@ export class PhraseIndex<T> {
     over = 0,
   ): Hit<T> | undefined {
     const word = words[i];
-    if (!word) return undefined;
-    const list = this.byFirst.get(word.norm);
-    if (!list) return undefined;
-    for (const entry of list) {
-      let k = 1;
+    const begun = word && this.byFirst.get(word.norm);
+    if (!begun) return undefined;
+    const next = (word.stop ?? 0) <= over ? words[i + 1] : undefined;
+    for (const entry of (next && begun.longer.get(next.norm)) ?? []) {
+      let k = 2;
       while (
         k < entry.norms.length &&
         (words[i + k - 1]?.stop ?? 0) <= over &&
@@ -53,7 +65,7 @@ export class PhraseIndex<T> {
         k++;
       if (k === entry.norms.length) return { length: k, values: entry.values };
     }
-    return undefined;
+    return begun.alone ? { length: 1, values: begun.alone.values } : undefined;
   }
 }
 

@@ -5,12 +5,18 @@ import type { Unit } from '../../units/unit.ts';
 /** Where a unit alone says what is meant. */
 export const byUnit: Partial<Record<Unit, readonly (readonly [part: string, aspect: string])[]>> = {
   '[HP]': [['engine', 'power']],
-  '[mi_i]': [['odometer', 'reading']],
-  km: [['odometer', 'reading']],
+  '[mi_i]': [
+    ['odometer', 'reading'],
+    ['road_test_drive', 'miles'],
+  ],
+  km: [
+    ['odometer', 'reading'],
+    ['road_test_drive', 'miles'],
+  ],
   L: [['engine', 'displacement']],
   '[lbf_av].[ft_i]': [['engine', 'torque']],
   '[mi_i]/[gal_us]': [['coach', 'economy']],
-  '{rev}/min': [['dash_gauges', 'engine_speed']],
+  '{rev}/min': [['engine', 'engine_speed']],
   '[mi_i]/h': [['road_test_drive', 'speed']],
   'km/h': [['road_test_drive', 'speed']],
   "[in_i'H2O]": [['lp_system', 'drop_test']],

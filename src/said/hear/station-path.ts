@@ -1,17 +1,22 @@
 // Why: where the walk is, as the likeliest path over the stations, so that a recording has chapters with names.
 import { partOf, stations } from '../../catalogue/index.ts';
-import type { Clause } from './clause.ts';
+import type { Clause, Draft } from './clause.ts';
 import { stationPhrases } from './lexicon.ts';
 import type { Marks } from './marks.ts';
 
 /** What it costs to change stations between two clauses; going on to the next one in travel order costs a little less. */
-const change = 3.2;
-const onward = 2.6;
+const change = 2.4;
+const onward = 1.9;
 
-/** The station of each clause: a Viterbi decode over what is named in it, with staying as the prior. */
-export function stationPath(marks: Marks, clauses: readonly Clause[]): string[] {
+/** The station of each clause: a Viterbi decode over what is named in it, with staying as the prior; what was made of the talk counts too, once there is something. */
+export function stationPath(
+  marks: Marks,
+  clauses: readonly Clause[],
+  drafts: readonly Draft[] = [],
+): string[] {
   const ids = stations.map((s) => s.id);
   const count = ids.length;
+  const indexOf = new Map(clauses.map((c) => [c.id, c.index]));
   const evidence = clauses.map((c) => {
     const e = new Float64Array(count);
     for (const m of c.mentions) {
@@ -27,6 +32,11 @@ export function stationPath(marks: Marks, clauses: readonly Clause[]): string[] 
     }
     return e;
   });
+  for (const d of drafts) {
+    const k = ids.indexOf(partOf(d.part)?.station ?? '');
+    const e = evidence[indexOf.get(marks.clauseOf[d.at] ?? 0) ?? -1];
+    if (e && k >= 0) e[k] = (e[k] ?? 0) + 0.5;
+  }
   let score = new Float64Array(count);
   const from: Int8Array[] = [];
   for (const e of evidence) {

@@ -4,27 +4,13 @@ import { headingOf, stationPart } from './heading.ts';
 import type { AspectHit, Marks } from './marks.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
-import { type PlaceHit, type PlaceParts, placeIdOf } from './place-words.ts';
+import { PlaceMemory } from './place-memory.ts';
 import type { Scopes } from './scope.ts';
-import { besideNumber, cornered, isPartSided, merge } from './talk-place.ts';
-
-const insideParts = new Set([
-  'roof_membrane',
-  'interior',
-  'slide',
-  'cabinets',
-  'driver_seat',
-  'rear_cap',
-  'front_cap',
-]);
+import { cornered } from './talk-place.ts';
+import { WhereMemory } from './where.ts';
 
 /** Pieces that nearly every part has: they mean the part the talk is about. */
 const subparts = new Set('motor rubber cap glass hose gauge valve switch'.split(' '));
-
-interface Placed {
-  readonly place: PlaceParts;
-  readonly at: number;
-}
 
 /** What the talk is about, while clauses go by. */
 export class Talk {
@@ -36,17 +22,14 @@ export class Talk {
   fault: { readonly part: string; readonly at: number } | undefined;
   /** The part a heading named. */
   section: readonly string[] = [];
-  private readonly placed = new Map<string, Placed>();
-  /** As it was before the clause at hand. */
-  private before = new Map<string, Placed>();
-  private walkSide: PlaceParts | undefined;
+  private readonly places: PlaceMemory;
+  private readonly wheres: WhereMemory;
   /** Aspects named in the clause before, where it gave no number: "the gross weight, the sticker says ...". */
   lead: readonly AspectHit[] = [];
   private previous: Clause | undefined;
   private station = '';
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
-  private readonly lastNamed = new Map<string, number>();
 
   /** The likeliest station of each clause. */
   private readonly path: readonly string[];
@@ -54,6 +37,8 @@ export class Talk {
   constructor(marks: Marks, scopes: Scopes, path: readonly string[] = []) {
     this.path = path;
     this.marks = marks;
+    this.places = new PlaceMemory(marks);
+    this.wheres = new WhereMemory(marks);
     this.scopes = scopes;
   }
 
@@ -72,7 +57,6 @@ export class Talk {
     for (const m of clause.mentions) {
       if (m.aside || elsewhere) continue;
       this.sentenceMentions.push(m);
-      for (const p of m.parts) this.lastNamed.set(p, m.from);
       if (
         !m.weak ||
         (clause.mentions.length === 1 && m.from - clause.from <= 1 && clause.to - clause.from <= 8)
@@ -81,10 +65,11 @@ export class Talk {
         if (this.recent.length > 8) this.recent.pop();
       }
       if (clause.to - clause.from === m.to - m.from && !m.weak) this.section = m.parts;
-      if (insideParts.has(m.parts[0] ?? '')) this.walkSide = undefined;
     }
-    this.before = clause.places.length > 0 ? new Map(this.placed) : this.placed;
-    this.notePlaces(clause);
+    const own = clause.mentions.filter((m) => !m.aside);
+    const lately = this.recent.slice(0, 3).flatMap((r) => r.parts);
+    this.places.enter(clause, own, lately, elsewhere);
+    this.wheres.enter(clause, own, elsewhere);
   }
 
   /** What "it" is where the walk stands, if nothing is named. */
@@ -98,64 +83,19 @@ export class Talk {
     this.recent = [];
     this.section = [];
     this.fault = undefined;
-    this.placed.clear();
+    this.places.leave();
     this.sentenceMentions = [];
-  }
-
-  private notePlaces(clause: Clause): void {
-    const parts = clause.mentions.filter((m) => !m.aside);
-    for (const hit of clause.places) {
-      if (this.isAside(hit)) continue;
-      if (hit.side && !hit.depth && !hit.end && (parts.length === 0 || clause.to - clause.from <= 7))
-        this.walkSide = { side: hit.side };
-      else if (parts.length === 0 && !hit.side && hit.end) this.walkSide = undefined;
-      const named = this.ownerOf(hit, parts);
-      const owners = new Set(named ?? this.recent.slice(0, 3).flatMap((r) => r.parts));
-      if (hit.depth || [...owners].some((p) => cornered.has(p)) || (!named && hit.side && hit.end))
-        owners.add('tire');
-      for (const part of owners)
-        this.placed.set(part, { place: merge(part, this.placed.get(part)?.place, hit), at: hit.from });
-    }
-  }
-
-  private ownerOf(hit: PlaceHit, parts: readonly Mention[]): readonly string[] | undefined {
-    const after = parts.find((m) => m.from >= hit.to && m.from - hit.to <= 2);
-    const before = [...parts].reverse().find((m) => m.to <= hit.from);
-    const inside = parts.find((m) => m.from <= hit.from && m.to >= hit.from);
-    return (inside ?? after ?? before)?.parts;
-  }
-
-  /** Behind, by, around: where a thing is seen, not which one it is. */
-  isAside(hit: PlaceHit): boolean {
-    const words = this.marks.words;
-    const a = words[hit.from - 1]?.norm ?? '';
-    const b = a === 'the' ? (words[hit.from - 2]?.norm ?? '') : a;
-    return (
-      /^(?:by|near|behind|around|from|toward|towards|underneath)$/.test(b) &&
-      words[hit.from - 1]?.stop === 0 &&
-      !hit.side
-    );
   }
 
   /** The place of a fact of `part` that turns on word `at` in `clause`. */
   placeOf(part: string, at: number, clause: Clause, span?: NumberSpan): string | undefined {
-    const all = clause.places.filter((h) => !this.isAside(h));
-    const own = span ? besideNumber(clause, all, span) : undefined;
-    const hits = own ?? all;
-    const said = own ?? hits.filter((h) => h.from <= at);
-    const corner = cornered.has(part);
-    const held = corner ? (this.before.get(part) ?? this.before.get('tire')) : this.placed.get(part);
-    let place: PlaceParts | undefined;
-    if (corner) {
-      place = held && (part === 'tire' || at - held.at < 90) ? held.place : undefined;
-      for (const h of said.length > 0 ? said : hits.slice(0, held ? 0 : 1)) place = merge(part, place, h);
-    } else {
-      for (const h of said.length > 0 ? said : hits.slice(0, 1)) place = merge(part, place, h);
-      const fresh = (this.lastNamed.get(part) ?? -1) > (held?.at ?? 0) + 4;
-      if (!place && held && !fresh && at - held.at < 60) place = held.place;
-    }
-    if (!place && this.walkSide && isPartSided(part)) place = this.walkSide;
-    return place ? placeIdOf(part, place) : undefined;
+    return this.places.placeOf(part, at, clause, span);
+  }
+
+  /** What else says where a fact is, or under what it was read. */
+  whereOf(part: string, at: number, clause: Clause, place?: string): string | undefined {
+    const where = this.wheres.whereOf(part, at, clause);
+    return place === undefined ? (where ?? this.places.walkingBy(part)) : where;
   }
 
   /**

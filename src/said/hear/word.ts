@@ -35,7 +35,7 @@ const letters = /^[a-z]$/;
 const acronyms = new Set(
   (
     'psi lp co tpo epdm pvc agm led gfci gfi vin cca def tv ac rv rpm mph btu abs usb tpms dpf ecm bms ats ems mpg kw kva ' +
-    'cb hd gps srs obd jb scr dtc fl lf rf lr rr gvwr gcwr occc gawr ccc hvac cac ats ph gph gpm cfm dc am pm mcd'
+    'cb hd gps lro lri rro rri srs obd jb scr dtc fl lf rf lr rr gvwr gcwr occc gawr ccc hvac cac ats ph gph gpm cfm dc am pm mcd'
   ).split(' '),
 );
 

@@ -1,0 +1,51 @@
+// Why: a failure goes to the part that can fail so: the nearest named one that suits, the one talked about, or the one its word implies.
+import type { Clause } from './clause.ts';
+import type { DefectWord } from './defect-words.ts';
+import { canHurt } from './plausible.ts';
+import { suits } from './suits.ts';
+import type { Talk } from './talk.ts';
+import { wordTable } from './word-table.ts';
+
+/** Parts meant by the failure itself where no part that suits was named, likeliest first. */
+const implied: Readonly<Record<string, string>> = wordTable({
+  smoke: 'engine',
+  lit: 'dash_gauges',
+  'operates/pulling': 'alignment',
+});
+
+/** What some parts do when all is well: a receptacle trips, magnets hum. */
+const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
+  [/^trip(?:s|ped|ping)?$/, /^outlets_gfci$/],
+  [
+    /^(?:hum|hums|humming|hummed|buzz|buzzes|buzzing|click|clicks)$/,
+    /^(?:brake_trailer|water_pump|refrigerator|inverter_charger|fireplace|starter)$/,
+  ],
+  [
+    /^(?:pop|pops|popped|hiss|hisses)$/,
+    /^(?:outlets_gfci|parking_brake|air_tanks|brake_chambers|air_gauges)$/,
+  ],
+  [/^(?:drip|drips|dripping|sweat|sweats)$/, /^(?:dash_ac|ac_roof|ac_run)$/],
+];
+
+/** The part that a failure turning on `from`..`to` is of; undefined where none can be meant. */
+export function failedPart(
+  talk: Talk,
+  clause: Clause,
+  from: number,
+  to: number,
+  word: DefectWord,
+  denied: boolean,
+): string | undefined {
+  const fit = talk.partsFor(from, to, clause).filter((p) => suits(p, word.aspect, word.state));
+  const subject = clause.mentions.filter((m) => !m.aside && !m.weak && m.to <= from).at(-1);
+  // "a chip low on the windshield": low is said of the windshield or of nothing
+  if (word.aspect === 'level' && subject && !subject.parts.some((p) => fit.includes(p))) return undefined;
+  const part = fit[0];
+  const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
+  if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
+  if (part === undefined) return undefined;
+  const n = talk.marks.words[from]?.norm ?? '';
+  if (to - from === 1 && inOrder.some(([w, p]) => w.test(n) && p.test(part))) return undefined;
+  const own = clause.mentions.some((m) => m.parts.includes(part));
+  return !own && !denied && canHurt(part) && !talk.isClose(part, from, clause) ? undefined : part;
+}

@@ -1,0 +1,178 @@
+// Why: a word of failure is none where somebody does it ("I cracked the door"), in a comparison, in a condition or before another noun.
+import type { Clause } from './clause.ts';
+import type { DefectWord } from './defect-words.ts';
+import { defectPhrases, goodPhrases, partPhrases } from './lexicon.ts';
+import type { Talk } from './talk.ts';
+
+const set = (text: string): Set<string> => new Set(text.split(' '));
+const people = set("i we you who somebody someone anybody anyone everybody people folks guys y'all");
+const between = set(
+  "just also already never ever even only have had has 'd 've 'm am was were been be always still kind of sort didn't don't not do did then really finally first gonna going about",
+);
+const starting = set(
+  'starting started start starts beginning began begins begun tends tended wants wanted wanting likes liked seems seemed appears appeared begin tend want like seem appear trying going gone',
+);
+const modals = set(
+  "can could would might should may must let's lets cannot couldn't wouldn't shouldn't please",
+);
+const perceive =
+  /^(?:look|looks|looked|looking|feel|feels|felt|sound|sounds|sounded|smell|smells|smelled|smelling|seem|seems|noise|something|more|anything)$/;
+const afterSoft = /^(?:start|starter|close|touch|light|lights|beam|beams|copy|top)$/;
+/** Words that may follow a failure said of a thing; another word behind an adjective is the thing itself. */
+const closing = set(
+  "anywhere somewhere everywhere nowhere somewheres and or but at on in by under over around along near from with to for of inside behind above below across through after before when while if because as than that this there here where again too also now right left up down out off all both it they he she i we you one ones so yet anyway already pretty real really enough though the a an my his her its your is are was were 's bit little like since until between underneath about who which then still not no only just every most more some any each back front top bottom day time times overnight last badly bad good yeah yep yes okay ok sure maybe probably",
+);
+/** What the speaker has along, and people: not the coach's. */
+const ofSpeaker = set(
+  'phone phones paper pen pencil glove gloves hand hands finger fingers knee knees nose sock socks boot boots voice cup flashlight notebook clipboard tape head ears eyes fella guy kid dog cat lead leads probe jacket coat rag sleeve pants mic microphone recorder joke stuff idea luck news weather',
+);
+const isLinking = (n: string): boolean => /^(?:is|was|'s|are|were|'re|got|gets|went|just|has)$/.test(n);
+/** Nouns that are a place on the thing. */
+const placesOn = set(
+  'case cases body bodies shroud shrouds spot spots area areas place places edge edges corner corners side sides end ends section sections piece pieces patch patches line lines part parts board boards seam seams joint joints seal seals lens lenses bulb bulbs glass wire wires bolt bolts screw screws bracket brackets hinge hinges latch latches spring springs handle handles blade blades cell cells post posts pin pins hose hoses fitting fittings bearing bearings bushing bushings wood paneling panel panels trim fabric leather vinyl carpet tile tiles rubber caulk caulking sealant sealer weld welds rivet rivets strap straps fuse fuses breaker breakers switch switches knob knobs cap caps cover covers lid lids vent vents duct ducts ring rings mark marks streak streaks stain stains rail rails skin membrane paint clear gel coat coating plastic metal steel aluminum aluminium foam insulation connection connections terminal terminals motor motors fan fans',
+);
+
+/** Words that are a failure in one sentence and nothing in another, by what follows or comes before. */
+function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): boolean {
+  const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
+  const n = norm(i);
+  const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
+  if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
+  if (n === 'soft') return afterSoft.test(next);
+  if (n === 'low')
+    return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage|range|gear|point|points|pressure)$/.test(
+      next,
+    );
+  if (n === 'gone' || n === 'lost')
+    return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1)) || next === 'through';
+  if (n === 'flat')
+    return (
+      /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground)$/.test(next) ||
+      /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
+      talk.marks.numberAt.to(i) !== undefined
+    );
+  if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
+  if (/^smells?$/.test(n))
+    return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || next === 'like';
+  if (n === 'warm')
+    return (
+      talk.scopes.denied[i] === 1 ||
+      !/^(?:dash_ac|ac_run|ac_roof|refrigerator|wheel_bearings|shore_cord|tire)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
+    );
+  if (/^(?:surge|pop|pops|bang)$/.test(n))
+    return (
+      /^(?:protector|guard|tank|up|out|open|brake|the|it|right)$/.test(next) ||
+      (n === 'pop' && norm(i - 1) === 'a')
+    );
+  if (n === 'tick' || n === 'ticks')
+    return /^(?:wrong|right|a|every|each)$/.test(norm(i - 1)) || talk.marks.numberAt.to(i) !== undefined;
+  if (n === 'loud') return norm(i - 1) === 'out';
+  if (n === 'ground' || n === 'grounds') return true;
+  if (n === 'burns' || n === 'burn' || n === 'lights')
+    return !/^(?:mark|marks|hole|holes|spot|spots|oil)$/.test(next) && !/^(?:cigarette|a)$/.test(norm(i - 1));
+  if (n === 'broke' || n === 'broken') return next === 'in';
+  if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
+  if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
+  if (/^split/.test(n)) return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
+  if (/^(?:settle[sd]?|leans)$/.test(n)) return next === 'in' || (next === 'down' && norm(i + 2) === 'on');
+  if (n === 'rips' || n === 'bubble') return next === 'through' || next === 'level';
+  if (n === 'dark')
+    return (
+      !/^(?:stays?|is|'s|stayed|goes|went|are)$/.test(norm(i - 1)) ||
+      (closing.has(next) === false && next !== '')
+    );
+  if (/^(?:tired|sad|finished|garbage|scrap|dry|sour|stale|blank|lying|funky)$/.test(n))
+    return next !== '' && !closing.has(next);
+  if (n === 'freeze' || n === 'freezes') return next === 'point' || next === 'plug' || next === 'protection';
+  if (n === 'sink' || n === 'sinks')
+    return !/^(?:it|they|jacks?|corner|slide|room|nothing|floor|which|slowly|ones?|side|and)$/.test(
+      norm(i - 1),
+    );
+  if (n === 'quit') return norm(i - 1) === 'and' && next === 'like';
+  return false;
+}
+
+/** True where a word of failure at `i` says nothing of the kind. */
+export function isNoFailure(
+  talk: Talk,
+  clause: Clause,
+  i: number,
+  length: number,
+  word: DefectWord,
+): boolean {
+  const { words } = talk.marks;
+  const norm = (k: number): string => (k >= clause.from ? (words[k]?.norm ?? '') : '');
+  if (isHarmlessWord(talk, clause, i, length)) return true;
+  const before = norm(i - 1);
+  // what is plainly a noun here is not the verb: "the wash rack", "a cup"
+  if (word.verb === 'base' && !word.noun && /^(?:the|a|an|this|that|my|your|of|one|each)$/.test(before))
+    return true;
+  if (
+    word.aspect === 'smell' &&
+    word.verb === 'base' &&
+    (i + length >= clause.to || modals.has(before)) &&
+    !/^(?:the|a|no|any|of|bad|funny|odd|strange|some|faint|slight|strong|musty)$/.test(before)
+  )
+    return true;
+  if (
+    ofSpeaker.has(norm(i - 1)) ||
+    (ofSpeaker.has(norm(i - 2)) && isLinking(before)) ||
+    ofSpeaker.has(norm(i + length))
+  )
+    return true;
+  if (word.verb && word.verb !== 's' && word.aspect !== 'smell') {
+    let k = i - 1;
+    while (k >= clause.from && between.has(norm(k))) k--;
+    if (people.has(norm(k)) && !(word.verb === 'base' && word.noun && k < i - 1)) return true;
+  }
+  if (word.verb === 'base' && before === 'to' && !starting.has(norm(i - 2))) return true;
+  if (word.verb === 'base' && (modals.has(before) || modals.has(norm(i - 2))) && !word.noun) return true;
+  const lead = /^(?:and|but|so|well|now)$/.test(norm(clause.from))
+    ? norm(clause.from + 1)
+    : norm(clause.from);
+  if (
+    /^(?:if|unless|whether|until)$/.test(lead) ||
+    (/^(?:so|and)$/.test(lead) && norm(clause.from + 1) === 'if')
+  )
+    return true;
+  for (let k = i - 1; length < 3 && k >= Math.max(clause.from, i - 4); k--) {
+    if (
+      norm(k) === 'like' &&
+      k > clause.from &&
+      !perceive.test(norm(k - 1)) &&
+      !/^(?:to|not)$/.test(norm(k - 1))
+    )
+      return true;
+    if (norm(k) === 'as' && k < i - 1 && /^(?:a|an|the)$/.test(norm(k + 1)) && k > clause.from) return true;
+  }
+  if (/^(?:my|our)$/.test(norm(i - 2)) && partPhrases.at(words, i - 1) === undefined) return true;
+  return (
+    word.verb === undefined &&
+    word.noun === undefined &&
+    length === 1 &&
+    !/^(?:it|they|that|she|he|one|this|these|those|which|both|all)$/.test(lead) &&
+    isBeforeNoun(talk, clause, i + length) &&
+    !clause.mentions.some((m) => m.to <= i)
+  );
+}
+
+/** "wet sock": the failure stands before a thing that is no part and no place on one. */
+function isBeforeNoun(talk: Talk, clause: Clause, end: number): boolean {
+  const { words } = talk.marks;
+  const n = words[end]?.norm ?? '';
+  return (
+    end < clause.to &&
+    words[end - 1]?.stop === 0 &&
+    !closing.has(n) &&
+    !placesOn.has(n) &&
+    !/(?:ly|ing)$/.test(n) &&
+    !/^\d/.test(n) &&
+    defectPhrases.at(words, end) === undefined &&
+    goodPhrases.at(words, end) === undefined &&
+    partPhrases.at(words, end) === undefined &&
+    talk.marks.numberAt.from(end) === undefined &&
+    talk.marks.placeAt.from(end) === undefined
+  );
+}

@@ -1,0 +1,161 @@
+// Why: what people say of a thing that is done for, without any word of failure in it: "on its last legs", "wants a battery".
+// Plain English and trade usage (common practice, no source).
+import type { State } from '../../catalogue/state.ts';
+
+type Row = readonly [aspect: string, state: State, phrases: string];
+
+/** Adjectives and idioms said of a thing. */
+export const failureIdioms: readonly Row[] = [
+  [
+    'leak',
+    'weeping',
+    'wet with oil, wet with fluid, wet with coolant, wet with grease, wet with fuel, wet with diesel, oil all over, oil all down, oil down, oil running, fresh oil, wet around the seal, wet at the seal, wet around the fitting, wet at the fitting, oil soaked, grease slung, slinging grease, slung grease, oil spot, oil spots, an oil leak',
+  ],
+  [
+    'operates',
+    'fails',
+    'dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput, had it, has had it, had its day, done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
+      'not a peep, not a click, not a sound, not a spark, not a flicker, nary a, nothing comes out, nothing came out, nothing there, nothing out of it, got nothing, gets nothing, get nothing, gives nothing, deader, no workie, dont do squat, does squat, dont do nothing, aint doing nothing, not doing anything, not doing nothing, doing nothing, no sign of life, no signs of life, no life in it, no juice, not getting any, finished, ruined, wrecked, useless, worthless, a goner, goner, garbage, scrap, non operational, nonoperational, non functional, defunct, dark, blank',
+  ],
+  [
+    'condition',
+    'poor',
+    'seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isnt right, aint right, wrong with',
+  ],
+  [
+    'age',
+    'expired',
+    'over the hill, past its date, out of its date, past the date, too old, aged out, outta date, out of date, past its life, older than dirt, old as the hills, end of life, beyond its date, past its replacement date, past its replace by date',
+  ],
+  [
+    'wear',
+    'worn',
+    'slick, threadbare, wore slick, down to the rivets, down to the cords, down to the backing, down to the wear bar, down to the wear bars, down to the metal, down to nothing, through to the cord, cord showing, cords showing, paper thin, razor thin, on the wear bars, at the wear bars, half gone, wore egg shaped, egg shaped, ate up, wallered, hogged out, toasted',
+  ],
+  [
+    'heat',
+    'burnt',
+    'gone brown, gone black, turned brown, turned black, turned blue, gone blue, blued, heat blued, a bit cooked, brown from heat, hot spot, hot spots, scorch mark, scorch marks, scorching, charring, browning, heat marks, heat damage',
+  ],
+  [
+    'rust',
+    'corroded',
+    'gone green, green inside, turned green, green fuzz, white fuzz, fuzz, white crust, crusty, crusted, blue crust, verdigris, all green, furred up',
+  ],
+  [
+    'rust',
+    'rusted',
+    'scaly, surface scale, rusty as, eat up with rust, ate up with rust, pitted with rust, rotted with rust, freckles of rust, rust spots, rust holes',
+  ],
+  [
+    'faded',
+    'faded',
+    'gone yellow, turned yellow, gone cloudy, gone chalky, gone dull, gone milky, sunburnt, sunburned, sun burnt, sun cooked, sun rotted, milky, brittle, gone hard, gone brittle',
+  ],
+  [
+    'wet',
+    'wet',
+    'sopping, sopping wet, waterlogged, water logged, full of water, water in it, water in the lens, wet inside, got wet, still wet, drenched, swamped, pooled',
+  ],
+  ['wet', 'damp', 'clammy, dampness, moistness, a little damp'],
+  [
+    'wet',
+    'rotted',
+    'gone to mush, gone to mulch, wood gone, turned to mush, like wet cardboard, delaminated to nothing, punk',
+  ],
+  [
+    'soft',
+    'soft',
+    'some give, give to it, give in it, gone soft, gone spongy, springy, trampoline, like a sponge, a sponge, mushy spot, weak spot, weak spots, soft place, soft places, hollow spot, hollow place, hollow',
+  ],
+  [
+    'stain',
+    'stained',
+    'brown ring, brown rings, ring on the, tide mark, tide line, brown spot, brown spots, yellow ring, water ring, water rings, coffee colored spot, water spot, water spots',
+  ],
+  ['sag', 'sagging', 'low in the middle, bellied, belly in it'],
+  ['damage', 'torn', 'pinhole, pinholes, pin holes, a hole, hole in it, holes in it, gaping hole, open seam'],
+  [
+    'damage',
+    'broken',
+    'in pieces, in two, in half, in bits, broke in two, busted off, busted out, held by one, hanging by a thread, hanging by one, taped together, zip tied, zip ties, duct taped',
+  ],
+  [
+    'damage',
+    'bent',
+    'a bend to it, a bend in it, out of round, out of line, out of alignment, out of whack, cocked, askew, catawampus, cattywampus, whopperjawed, sideways, crooked, caddywampus',
+  ],
+  [
+    'damage',
+    'chewed',
+    'mouse chewed, chewed by, mouse damage, mice got, mouse dirt, rodent nest, mouse turds, turds, mouse poop, mouse pee',
+  ],
+  [
+    'separated',
+    'separated',
+    'let go, daylight, see daylight, gaps, a gap, gap at, unglued, undone, unbonded, ajar, hanging down, drooped down, backed off, backed out',
+  ],
+  [
+    'loose',
+    'loose',
+    'finger loose, hand loose, flopping, loosey, got slop, has slop, some slop, has play, got play, some play, too much play, a lot of play, excess play, excessive play, play in it, slack in it, slop in it',
+  ],
+  [
+    'operates',
+    'intermittent',
+    'when it wants to, when it feels like it, not every time, not each time, every other time, sometimes works, works sometimes, only sometimes, only works sometimes, works half the time, half the time, hit or miss, hit and miss, erratic, jumpy, spotty, dodgy, dicey, moody, has a mind of its own, mind of its own, flaky, touchy, possessed, haywire',
+  ],
+  [
+    'operates',
+    'stuck',
+    'froze solid, froze shut, froze up, froze on it, rusted solid, rusted shut, stuck solid, stuck fast, stuck shut, painted shut, glued shut, welded shut, set in concrete, locked solid',
+  ],
+  [
+    'operates',
+    'sticky',
+    'a bear to, hard to start, hard to light, hard starting, hard start, hard to shut, hard to pull, hard to slide, hard to move, hard to latch, hard to crank, stubborn, cranky, grabby, notchy, reluctant, ornery, tight to pull, takes some muscle, cantankerous, heavy to, pulls hard, turns hard, shuts hard, closes hard, opens hard, starts hard, slides hard, cranks hard, moves hard, goes hard, shifts hard',
+  ],
+  ['speed', 'slow', 'a hair slow, slow as molasses, slow as, slow to, like a snail, like molasses, crawls'],
+  [
+    'strength',
+    'weak',
+    'weak as, weak stream, puny, wimpy, pitiful, pathetic, underwhelming, lame, anemic, not pulling its weight, barely moves, barely turns, barely blows, barely a trickle, only a trickle',
+  ],
+  ['cooling', 'warm', 'not very cold, not that cold, only warm, never gets cold, lukewarm, tepid'],
+  [
+    'noise',
+    'noisy',
+    'makes a racket, a racket, racket, making noise, making a noise, makes noise, makes a noise, deafening, sounds rough, sounds awful, sounds bad, sounds like gravel, sounds dry, growly, clunky, clattery, squealy, creaky, noisier, loud as',
+  ],
+  [
+    'smell',
+    'smelling',
+    'mousy, musty smell, fusty, stinky, funky, sour, gassy, rotten egg, rotten eggs, wet dog, cat pee, smells of, smells like, stale',
+  ],
+  [
+    'level',
+    'low',
+    'on the low side, low side, running low, a quart low, down a quart, half a quart low, quart low, down on, way down, below the plates, under the plates, below the mark, under the minimum, at the minimum, off the stick, off the dipstick, under half, short of full, not full, needs topping, needs water, bone dry in the, low water, below the fill',
+  ],
+  [
+    'reading',
+    'fails',
+    'off by, way off, a lie, wrong, not accurate, inaccurate, unreliable, cant be trusted, dont trust, not to be trusted, out to lunch',
+  ],
+  [
+    'clogged',
+    'clogged',
+    'caked, caked up, packed with dirt, packed solid, full of dirt, full of bugs, full of leaves, full of mud, full of crud, choked, spider web, spider webs, stopped up, dirt dauber, wasp nest, wasp nests',
+  ],
+  [
+    'dirty',
+    'dirty',
+    'gunky, gummy, mucky, crummy, scummy, slimy, black water, stinky, cruddy, sludgy, sludge, burnt smell, smells burnt, muddy, filmy',
+  ],
+  [
+    'operates',
+    'pulling',
+    'pulls a little, wants to go to the right, wants to go to the left, wants to go right, wants to go left, wants to wander, wants the ditch, a wanderer',
+  ],
+  ['wear', 'worn', 'play in the steering, sloppy steering, loosened up'],
+];

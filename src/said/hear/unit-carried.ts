@@ -1,0 +1,52 @@
+// Why: a unit is said once and meant on: "eighteen amps going and twenty-two coming home"; who reads in Celsius goes on in Celsius.
+import type { Unit } from '../../units/unit.ts';
+import type { Clause } from './clause.ts';
+import type { NumberSpan } from './number-span.ts';
+import type { Talk } from './talk.ts';
+import type { SaidUnit } from './unit-words.ts';
+
+const metric: readonly Unit[] = ['Cel', 'bar', 'kPa', 'L', 'kg', 'm', 'cm', 'mm', 'km', 'km/h'];
+const systems = new WeakMap<Talk, Set<Unit>>();
+
+/** Takes note of the units a speaker uses. */
+export function noteUnit(talk: Talk, span: NumberSpan): void {
+  const unit = span.unit?.units[0];
+  if (!unit || !metric.includes(unit)) return;
+  const known = systems.get(talk);
+  if (known) known.add(unit);
+  else systems.set(talk, new Set([unit]));
+}
+
+/** The metric unit that the speaker uses for what `unit` measures, if there is one. */
+export function usualUnit(talk: Talk, unit: Unit): Unit | undefined {
+  const known = systems.get(talk);
+  if (!known) return undefined;
+  // millimetres and kilometres are both lengths, but nobody means one by the other
+  if (unit === '[degF]') return known.has('Cel') ? 'Cel' : undefined;
+  if (unit === '[psi]') return known.has('bar') ? 'bar' : known.has('kPa') ? 'kPa' : undefined;
+  if (unit === '[gal_us]') return known.has('L') ? 'L' : undefined;
+  if (unit === '[lb_av]') return known.has('kg') ? 'kg' : undefined;
+  if (unit === '[mi_i]') return known.has('km') ? 'km' : undefined;
+  return undefined;
+}
+
+/** The unit of the number before it, where that was said in the same breath and is of the same size. */
+export function carriedUnit(talk: Talk, clause: Clause, span: NumberSpan): SaidUnit | undefined {
+  const value = span.readings[0]?.value;
+  if (span.unit || span.money || value === undefined || span.items[0]?.kind === 'fraction') return undefined;
+  const { words, sentenceOf } = talk.marks;
+  let before: NumberSpan | undefined;
+  for (let i = span.from - 1; i >= Math.max(0, span.from - 8) && !before; i--) {
+    if ((words[i]?.stop ?? 2) === 2) return undefined;
+    before = talk.marks.numberAt.to(i + 1);
+  }
+  if (!before?.unit || before.unit.loose) return undefined;
+  if (sentenceOf[before.from] !== sentenceOf[span.from]) return undefined;
+  const old = before.readings[0]?.value ?? 0;
+  if (value < old * 0.55 || value > old * 1.8) return undefined;
+  const between = words.slice(before.to, span.from).map((w) => w.norm);
+  if (!between.some((n) => /^(?:and|then|to|but|now|or)$/.test(n)) && (words[before.to - 1]?.stop ?? 0) === 0)
+    return undefined;
+  const named = clause.mentions.some((m) => !m.aside && m.from >= before.to && m.to <= span.from);
+  return named ? undefined : before.unit;
+}

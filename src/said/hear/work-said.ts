@@ -1,0 +1,154 @@
+// Why: a verb is good news of a part only with the right subject, particle and tail; which part is meant the verb helps to tell.
+import type { Clause } from './clause.ts';
+import { defectPhrases } from './lexicon.ts';
+import { type Subject, subjectBefore } from './predicate.ts';
+import type { Talk } from './talk.ts';
+import { type VerbSense, verbUses } from './verb-table.ts';
+
+const set = (text: string): Set<string> => new Set(text.split(' '));
+const softeners = set(
+  "right back straight just all really real pretty nice nicely so good both the way it them 'em up out in a",
+);
+const articles = set('a an the my your our his her their its this that some more');
+/** What spoils the good news when it follows within a few words. */
+const spoilers = set(
+  'hard rough rougher slow slowly loud funny poorly crooked sometimes intermittently intermittent half halfway partway barely only sporadically weak weakly dim until unless once except short slower lazy erratic erratically sideways badly backwards wrong occasionally maybe dies died stuck too about around if',
+);
+/** Behind "runs" and "goes": not what a part does but what it costs, reads or is. */
+const otherwise = set(
+  'about around off from through between under into over to along past per dollars bucks hours somewhere roughly like a an the',
+);
+
+const particle = /^(?:on|in|out|up|down|off|over)$/;
+/** States left by somebody, not done by the part, unless more is said: "with the doors shut". */
+const leftSo = set(
+  'shut closed opened locked latched extended retracted sealed folded deployed raised lowered lifted tilted reclined leveled stowed tucked lit unlocked',
+);
+const well =
+  /^(?:fine|good|right|easy|easily|smooth|smoothly|tight|ok|okay|up|down|out|in|itself|well|great|first|second)$/;
+
+/** Verbs whose number is the finding: "blowing fifty-four", "came up to thirteen". */
+const measured =
+  /^(?:blow|run|make|hold|read|put|pull|push|come|go|cut|kick|crank|charge|get|give|register|show|take|idle|pump|throw|bring)$/;
+
+/** What was heard: of which parts, from which words. */
+export interface WorkSaid {
+  readonly parts: readonly string[];
+  readonly length: number;
+  readonly weight: number;
+}
+
+/** True where the words behind the verb leave it good news. `at`: the first word behind verb and particle. */
+function tailIsGood(talk: Talk, clause: Clause, at: number): boolean {
+  const { words } = talk.marks;
+  for (let k = at; k < Math.min(clause.to, at + 3); k++) {
+    if ((words[k - 1]?.stop ?? 0) > 0 || clause.mentions.some((m) => m.from === k)) return true;
+    const n = words[k]?.norm ?? '';
+    if (/^(?:and|but|it|they|no|i|we|then|not|never|won't|doesn't)$/.test(n)) return true;
+    if (spoilers.has(n)) return false;
+    if (defectPhrases.at(words, k) && n !== 'cold') return false;
+  }
+  return true;
+}
+
+/** The end of the particle or complement that a sense needs, or undefined where it is not there. */
+function complementEnd(
+  talk: Talk,
+  clause: Clause,
+  i: number,
+  sense: VerbSense,
+  verb: string,
+): number | undefined {
+  const { words } = talk.marks;
+  const ends = (k: number): boolean => k >= clause.to || (words[k - 1]?.stop ?? 0) > 0;
+  if (!sense.needs) {
+    if (ends(i + 1)) return i + 1;
+    const next = words[i + 1]?.norm ?? '';
+    const reading =
+      measured.test(verb) && talk.marks.numberAt.from(/^(?:at|to|in|on|for)$/.test(next) ? i + 2 : i + 1);
+    if (articles.has(next) || otherwise.has(next) || reading) return undefined;
+    return i + 1;
+  }
+  if (sense.needs.has('.') && ends(i + 1)) return i + 1;
+  for (let k = i + 1; k <= i + 4 && !ends(k); k++) {
+    const n = words[k]?.norm ?? '';
+    if (sense.needs.has(n)) {
+      const next = ends(k + 1) ? '' : (words[k + 1]?.norm ?? '');
+      const reading =
+        measured.test(verb) && talk.marks.numberAt.from(/^(?:at|to|in|on)$/.test(next) ? k + 2 : k + 1);
+      return (articles.has(next) && particle.test(n)) || next === 'of' || (next && reading)
+        ? undefined
+        : k + 1;
+    }
+    if (!softeners.has(n)) return undefined;
+  }
+  return undefined;
+}
+
+/** The parts a sense can be said of, given the subject; none where it is not said of a part. */
+function partsMeant(talk: Talk, clause: Clause, i: number, sense: VerbSense, s: Subject): readonly string[] {
+  const can = (p: string): boolean => !sense.of || sense.of.test(p);
+  if (s.is === 'person') return [];
+  if (s.is === 'named' && s.mention) {
+    const many = /s$/.test(talk.marks.words[s.mention.to - 1]?.norm ?? '');
+    const own =
+      (many ? s.mention.parts.find((p) => p === 'levelling_jacks' && can(p)) : undefined) ??
+      s.mention.parts.find(can);
+    if (own) return [own];
+    if (!s.mention.weak && !s.mention.parts.includes('coach')) return [];
+  }
+  const all = talk.partsFor(i, i + 1, clause);
+  const sure = all.filter((p) => p !== 'coach' && can(p));
+  const first = sure[0];
+  const near = sense.of ? first : all[0] !== 'coach' ? all[0] : undefined;
+  if (sense.implies && (!near || !talk.isClose(near, i, clause))) return [near ?? sense.implies];
+  if (!near) return [];
+  if (/^(?:she|he)$/.test(s.word ?? '') && !sense.of) return [];
+  if (s.word === 'both' && sense.of) {
+    const two = sure.slice(0, 2).filter((p) => talk.isClose(p, i, clause));
+    if (two.length === 2) return two;
+  }
+  return [near];
+}
+
+/** What a verb at `i` says to be working. */
+export function workSaid(talk: Talk, clause: Clause, i: number): WorkSaid | undefined {
+  const word = talk.marks.words[i]?.norm ?? '';
+  for (const use of verbUses(word)) {
+    const s = subjectBefore(talk, clause, i, use.form);
+    if (!s || s.is === 'person') continue;
+    if (
+      s.is === 'elided' &&
+      use.form === 'ing' &&
+      use.verb !== 'work' &&
+      use.verb !== 'blow' &&
+      use.verb !== 'run'
+    )
+      continue;
+    if (
+      use.form === 'past' &&
+      leftSo.has(word) &&
+      s.is === 'named' &&
+      !(word === 'lit'
+        ? !withBefore(talk, clause, i)
+        : s.all || well.test(talk.marks.words[i + 1]?.norm ?? ''))
+    )
+      continue;
+    if (use.verb === 'run' && /^(?:which|that)$/.test(s.word ?? '') && talk.marks.words[i + 1]?.norm === 'on')
+      continue;
+    if (use.verb === 'crank' && talk.marks.words[i + 1]?.norm === 'for') continue;
+    for (const sense of use.senses) {
+      if (use.verb === 'light' && talk.marks.words[i + 1]?.norm === 'up' && !sense.needs) continue;
+      if (sense.needs?.has('.') && use.verb === 'go' && s.is !== 'named' && !s.all) continue;
+      const end = complementEnd(talk, clause, i, sense, use.verb);
+      if (end === undefined || !tailIsGood(talk, clause, end)) continue;
+      const parts = partsMeant(talk, clause, i, sense, s);
+      if (parts.length > 0)
+        return { parts, length: end - i, weight: s.is === 'named' ? 0.8 : sense.of ? 0.7 : 0.65 };
+    }
+  }
+  return undefined;
+}
+
+const withBefore = (talk: Talk, clause: Clause, i: number): boolean =>
+  talk.marks.words.slice(Math.max(clause.from, i - 7), i).some((w) => w.norm === 'with');
