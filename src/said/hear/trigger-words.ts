@@ -12,25 +12,26 @@ const list = (text: string): string[] =>
 export const denyBefore = phraseList(
   list(
     "no, not, without, never, none, nothing, no sign of, no signs of, no evidence of, don't see, don't see any, didn't see, didn't see any, haven't seen, free of, free from, zero, " +
-      "isn't, aren't, wasn't, weren't, doesn't, don't, didn't, won't, can't, cannot, hasn't, haven't, not any, couldn't find, didn't find, no more, absence of, neither, nor, negative for, did not find, do not see, did not see, wouldn't, ain't",
+      "isn't, aren't, wasn't, weren't, doesn't, don't, didn't, won't, can't, cannot, hasn't, haven't, not any, couldn't find, didn't find, no more, absence of, neither, nor, negative for, did not find, do not see, did not see, wouldn't, ain't, " +
+      "not a single, not one, nary, nary a, ary a, no longer, nobody, neither one, none of the, clear of, devoid of, minus any, isnt, doesnt, dont, didnt, wont, arent, wasnt, hadn't, shows no, show no, showed no, nowhere, nil, not seeing, can't find a, can't find any, can't find no, cannot find a, cannot find any, can't see any, can't see a, can't hear, couldn't hear, don't hear, didn't hear, don't feel, didn't feel, don't smell, didn't smell, can't smell, couldn't smell, never saw, never seen, never had, never noticed, didn't notice, haven't noticed",
   ),
 );
 /** Deny what stands before them in the clause. */
 export const denyAfter = phraseList(
   list(
-    'is gone now, was ruled out, not seen, not found, none seen, none found, none noted, none visible, none',
+    "is gone now, was ruled out, not seen, not found, none seen, none found, none noted, none visible, none, i cannot find, i can not find, i can't find, i couldn't find, i could not find, i don't find, i do not find, i didn't find, i don't see, i do not see, i didn't see, i can't see, i cannot see, i don't hear, i do not hear, i didn't hear, i don't feel, i didn't feel, i don't smell, i didn't smell, i do not smell, i found none, i find none, i see none, i saw none, is none, are none, was none, were none, to be found nowhere, nowhere to be seen",
   ),
 );
 /** Look like a denial and are none. */
 export const notDenial = phraseList(
   list(
-    'no wait, not only, not just, no doubt, no question, no kidding, not to mention, no matter, not sure, no longer, not certain, no idea, not a lot of, no telling, not all of',
+    "no wait, not only, not just, no doubt, no question, no kidding, no wonder, no surprise, no secret, no big deal, no good, no way, no hiding, no getting around, no denying, not without, not exactly, not the only, not unless, nothing but, no less than, no more than, not uncommon, not unusual, never mind, don't mind, don't worry, can't miss, cannot miss, can't hide, can't ignore, can't deny, don't let, not hiding, not gonna lie, not going to lie, i won't lie, won't lie, not because, doesn't mean, don't mean, not to say, don't forget, can't help but, no joke, not long before, not long until, why don't, why doesn't, no time, in no time, not to mention, no matter, not sure, not certain, no idea, not a lot of, no telling, not all of",
   ),
 );
 /** End the reach of a denial. */
 export const scopeEnds = phraseList(
   list(
-    'but, except, except for, however, although, though, aside from, other than, apart from, besides, still, yet, only, until, because, since, so, then, other than that',
+    'but, except, except for, however, although, though, aside from, other than, apart from, besides, still, yet, only, until, because, since, so, then, other than that, where, which',
   ),
 );
 
