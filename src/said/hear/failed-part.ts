@@ -9,6 +9,7 @@ import { wordTable } from './word-table.ts';
 /** Parts meant by the failure itself where no part that suits was named, likeliest first. */
 const implied: Readonly<Record<string, string>> = wordTable({
   smoke: 'engine',
+  smell: 'interior',
   lit: 'dash_gauges',
   'operates/pulling': 'alignment',
 });

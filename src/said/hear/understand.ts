@@ -5,6 +5,7 @@ import type { Cue } from '../entry.ts';
 import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { type Corrected, correctDrafts } from './correct.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
+import { hearEffort } from './hear-effort.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
@@ -12,6 +13,7 @@ import { hearAbsence, hearPraise, hearPresence } from './hear-praise.ts';
 import { hearRoad } from './hear-road.ts';
 import { hearStates } from './hear-states.ts';
 import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
+import { hearWarnings } from './hear-warnings.ts';
 import { hearWorks } from './hear-works.ts';
 import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
@@ -123,6 +125,8 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const states = idle
     ? []
     : [
+        ...hearWarnings(talk, clause, taken),
+        ...hearEffort(talk, clause, taken),
         ...hearStates(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
         ...hearGood(talk, clause, taken),
