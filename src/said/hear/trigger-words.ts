@@ -150,8 +150,17 @@ export const advice = phraseList(
 /** The speaker takes back what came just before. */
 export const corrections = phraseList(
   list(
-    "no wait, wait no, wait, scratch that, strike, strike that, correction, i mean, make that, no sorry, sorry, excuse me, pardon me, let me correct, correct that, i take that back, take that back, no no, no it's, no it is, no that's, rather, my mistake, my bad, i misspoke, misspoke, let me back up, i stand corrected, " +
-      "no i'm thinking of, i'm thinking of the other, actually, actually no, no actually, change that, change that to, hold on no, check that, belay that, disregard, disregard that, ignore that, forget that, back up, oops, whoops",
+    "no wait, wait no, wait, wait wait, wait a minute, wait a second, scratch that, strike, strike that, correction, i mean, i meant, make that, make it, no sorry, sorry, i'm sorry, i am sorry, excuse me, pardon me, let me correct, let me correct that, correct that, i take that back, take that back, let me take that back, let me take it back, no no, no no no, " +
+      "no it's, no it is, no that's, no that is, no this is, no he's, rather, or rather, my mistake, my bad, no my bad, my fault, i misspoke, misspoke, i misread, misread that, misread it, i read it wrong, read that wrong, let me back up, i stand corrected, " +
+      "no i'm thinking of, i'm thinking of the other, i was thinking of, actually, actually no, no actually, change that, change that to, hold on no, hang on no, no hang on, no hold on, check that, belay that, disregard, disregard that, ignore that, forget that, back up, oops, whoops, " +
+      "i lied, i lie, i tell a lie, tell a lie, i'm lying, i'm a liar, not that, let me redo that, let me do that again, let me start over, let me say that again, say again, let me rephrase, shoot no, no shoot, no sir, no ma'am, uh no, um no, oh no, eh no, ah no, er no, well no, okay no, nope, no i lied, no i was, " +
+      "no i'm reading, i was reading the wrong, i was looking at the wrong, i'm looking at the wrong, i'm reading the wrong, wrong line, wrong scale, wrong one, that's wrong, that was wrong, that's not right, that is not right, that ain't right, that can't be right, that cannot be right, i should say, i should have said, what am i saying, listen to me, better said, more like",
+  ),
+);
+/** Another look at the same thing: a number that follows is the right one. */
+export const looksAgain = phraseList(
+  list(
+    'hang on, hold on, hold still, hold the phone, one second, one sec, just a second, just a sec, look again, looking again, let me look, let me see, lemme see, let me check, lemme check, lemme look, let me read, let me get, let me try, let me do, let me wipe, let me wait, let me spit, let me put, let me measure, let me shine, let me go, let me double check, let me recheck, let it, check again, checking again, i look, i press again, try again, trying again, again, now that i, on second look, on second thought, come to think of it, my lead slipped, gimme it, give me a second, bear with me',
   ),
 );
 /** It is there. */

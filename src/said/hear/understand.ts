@@ -68,10 +68,11 @@ export function understand(
   }
   dropPresence(heard);
   heard.sort((a, b) => a.at - b.at);
-  const drafts = setLoadsApart(heard, all.words);
-  joinTypes(drafts, all.words);
-  dropEchoes(drafts, marks.mentionAt);
-  return { all, marks, clauses, path, drafts, corrected: correctDrafts(marks, drafts) };
+  const apart = setLoadsApart(heard, all.words);
+  joinTypes(apart, all.words);
+  dropEchoes(apart, marks.mentionAt);
+  const corrected = correctDrafts(marks, talk.scopes, apart);
+  return { all, marks, clauses, path, drafts: corrected.drafts, corrected };
 }
 
 /** The same good news of the same part within a breath is said once. */
