@@ -37,9 +37,12 @@ export function carriedNumber(
   const week = wrong.sense === 'identity' && wrong.value.is === 'text' && /^\d{3,4}$/.test(wrong.value.text);
   if (base === undefined && !week) return undefined;
   const end = Math.min(marks.words.length, back.to + ahead);
-  for (let k = back.to; k < end; k++) {
+  for (let k = back.to; k < (back.close ? back.to + 3 : end); k++) {
     const mention = marks.mentionAt.from(k);
-    if (mention && !mention.aside && !mention.weak && !mention.parts.includes(wrong.part)) return undefined;
+    // "let me wipe the window off": what is done for another look is not what the number is of
+    const aside = back.weak && marks.clauseOf[k] === marks.clauseOf[back.from];
+    if (mention && !aside && !mention.aside && !mention.weak && !mention.parts.includes(wrong.part))
+      return undefined;
     const place = marks.placeAt.from(k);
     if (place?.side && (place.end || place.depth)) return undefined;
     const span = marks.numberAt.from(k);
@@ -62,7 +65,7 @@ export function carriedNumber(
     }
     const fits = span.readings
       .map((r) => ({ value: r.value, off: Math.abs(Math.log((r.value || 0.01) / (base || 0.01))) }))
-      .filter((r) => r.off <= Math.log(factor))
+      .filter((r) => r.off <= Math.log(back.close ? 1.6 : factor))
       .sort((a, b) => a.off - b.off)[0];
     if (!fits) {
       if (span.readings.length > 0 && !unit) return undefined;

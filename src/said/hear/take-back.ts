@@ -8,12 +8,14 @@ export interface TakeBack {
   /** One past its last word. */
   readonly to: number;
   readonly weak: boolean;
+  /** Only a number of nearly the same size right behind counts. */
+  readonly close?: true;
   /** What is taken back falls even where nothing replaces it. */
   readonly drops: boolean;
 }
 
-const noes = new Set('no nope nah naw nay'.split(' '));
-const fillers = new Set('uh um oh ah eh er hm hmm well okay ok wait yeah'.split(' '));
+const noes = new Set('no nope nah naw nay eh'.split(' '));
+const fillers = new Set('uh um oh ah er hm hmm well okay ok wait yeah'.split(' '));
 /** After a "no" without a stop, one of these begins a new saying; a noun would be denied by it. */
 const afterNo = new Set(
   "it it's that that's this i i'm i'd i've we let sir ma'am wait sorry hang hold with they there make you the my with now not read on".split(
@@ -39,6 +41,18 @@ function bareNo(marks: Marks, i: number): boolean {
   );
 }
 
+/** "Fresh is sixty, it's seventy-two": said anew of the same thing, with nothing named between. */
+function restated(marks: Marks, i: number): boolean {
+  const { words } = marks;
+  if (!/^(?:it|that|this)$/.test(words[i]?.norm ?? '') || marks.clauseOf[i] === marks.clauseOf[i - 1])
+    return false;
+  const verb = words[i + 1]?.norm ?? '';
+  if (verb !== "'s" && verb !== 'is') return false;
+  if (!marks.numberAt.from(i + 2)) return false;
+  for (let k = i; k > i - 5; k--) if (marks.numberAt.to(k)) return true;
+  return false;
+}
+
 /** Every place where something is taken back, in order. */
 export function takeBacks(marks: Marks): TakeBack[] {
   const { words } = marks;
@@ -47,7 +61,10 @@ export function takeBacks(marks: Marks): TakeBack[] {
     const hit = corrections.at(words, i, 1);
     const again = hit ? undefined : looksAgain.at(words, i);
     const no = !hit && !again && bareNo(marks, i);
-    if (!hit && !again && !no) continue;
+    if (!hit && !again && !no) {
+      if (restated(marks, i)) out.push({ from: i, to: i + 1, weak: true, drops: false, close: true });
+      continue;
+    }
     const length = hit?.length ?? again?.length ?? 1;
     const said = words
       .slice(i, i + length)
