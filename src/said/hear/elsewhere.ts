@@ -55,7 +55,7 @@ export function elsewhereIn(marks: Marks): Uint8Array {
   };
   const story = (from: number, i: number): void => {
     let k = from;
-    for (; k < n && sentenceOf[k] === sentenceOf[i] && k - i < longest; k++) {
+    for (; k < n && sentenceOf[k] === sentenceOf[i] && k - i < (bare ? 12 : longest); k++) {
       if (k > i && returns(k)) break;
       out[k] = 1;
     }

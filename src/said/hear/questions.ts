@@ -32,6 +32,7 @@ export function questionsIn(marks: Marks, elsewhere: Uint8Array, denied: Uint8Ar
       bare &&
       inverted.test(norm(i)) &&
       subject.test(norm(i + 1)) &&
+      !norm(i + 2).startsWith("'") &&
       i > 0 &&
       clauseOf[i - 1] !== clauseOf[i]
     ) {
