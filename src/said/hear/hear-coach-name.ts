@@ -95,7 +95,9 @@ function yearIn(
     }
     return;
   }
-  const coachy = vehicleWords.test(after) || before === 'year' || words[span.from - 2]?.norm === 'year';
+  const coachy =
+    vehicleWords.test(after) ||
+    words.slice(Math.max(clause.from, span.from - 5), span.from).some((w) => w.norm === 'year');
   const alone =
     span.from === clause.from &&
     span.to === clause.to &&

@@ -65,6 +65,13 @@ describe('what the coach is', () => {
     });
   });
 
+  test('a gasser, and the year behind the words for it', () => {
+    expect(identity('Model year on it is 2014 and it is a gasser.')).toMatchObject({
+      'coach/year': '2014',
+      'engine/fuel': 'gas',
+    });
+  });
+
   test('a person who says who he is makes no coach', () => {
     expect(identity('Good morning, this is Gerwin, and here we go.')).toEqual({});
   });
