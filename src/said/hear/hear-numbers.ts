@@ -7,7 +7,7 @@ import type { Clause, Draft } from './clause.ts';
 import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
-import { measuredFrom } from './measuring-words.ts';
+import { isMeasuring, measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
@@ -60,6 +60,9 @@ function siblingOf(part: string, aspect: string, clause: Clause, span: NumberSpa
   return other !== aspect && partOf(part)?.aspects.some((a) => a.id === other) ? other : undefined;
 }
 
+/** True for a small word that may close a reading. */
+const endsSmall = (talk: Talk, i: number): boolean => isMeasuring(talk.marks.words[i]?.norm ?? '');
+
 /** "Thirty-nine, no, my glasses, forty-two": words that take the number before back stand between. */
 function isPutRight(talk: Talk, after: number, at: number): boolean {
   const { words } = talk.marks;
@@ -82,11 +85,19 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
     span.unit ||
     value === undefined ||
     span.from - last.at > (fixed ? 24 : 14) ||
-    span.items.length > (fixed ? 4 : 2)
+    span.items.length > 4
   )
     return undefined;
+  // "still creeping ... two-oh-five.": a number alone, where nothing else was named since, is the same reading again
+  const alone =
+    span.from - last.at <= 14 &&
+    clause.mentions.length === 0 &&
+    measuredFrom(talk.marks, span.from, clause.from) === clause.from &&
+    (span.to >= clause.to || endsSmall(talk, span.to)) &&
+    talk.recent.every((r) => r.at < last.at);
   const led =
     fixed ||
+    alone ||
     clause.mentions.some((m) => !m.aside && m.to === span.from && m.parts.includes(last.part)) ||
     clause.places.some(
       (p) =>
@@ -205,6 +216,13 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       continue;
     }
     if (words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit && !count) continue;
+    const pairs = bothTanks(clause, span);
+    if (pairs) {
+      const unit = span.unit?.units.find((u) => u === '[gal_us]' || u === 'L') ?? '[gal_us]';
+      for (const tank of ['gray_tank', 'black_tank'])
+        put(tank, 'capacity', { is: 'quantity', value: pairs, unit }, 'quantity', 0.7);
+      continue;
+    }
     const found = pair(talk, clause, span, lastOf.get(talk));
     const like = found && found.score > 3.4 ? undefined : likeBefore(talk, clause, span);
     if (like) {
@@ -261,6 +279,20 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       );
   }
   return out;
+}
+
+/** "Gray and black thirty-eight": one number for the two tanks named as one. */
+function bothTanks(clause: Clause, span: NumberSpan): number | undefined {
+  const m = clause.mentions.filter((x) => !x.aside && x.to <= span.from).at(-1);
+  const value = span.readings[0]?.value ?? 0;
+  const unit = span.unit?.units[0];
+  return m?.parts[0] === 'waste_tanks_under' &&
+    span.from - m.to <= 4 &&
+    (unit === undefined || unit === '[gal_us]' || unit === 'L') &&
+    value >= 8 &&
+    value <= 400
+    ? value
+    : undefined;
 }
 
 /** "The gray and the black are thirty-eight apiece": the other of two named together, which has the same reading. */

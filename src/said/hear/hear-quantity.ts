@@ -86,6 +86,17 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
     // "seventy-five in and sixty-four out": these two belong to the number right before them
     const text = talk.marks.words[hit.from]?.norm;
+    // "goes out in twenty-five seconds": this "in" only leads to the time
+    if (
+      text === 'in' &&
+      hit.to - hit.from === 1 &&
+      hit.to === span.from &&
+      (span.unit?.units[0] === 's' ||
+        span.unit?.units[0] === 'min' ||
+        talk.marks.words[hit.from - 1]?.norm === 'out') &&
+      talk.marks.words[hit.from - 1]?.norm !== 'in'
+    )
+      continue;
     if (hit.to - hit.from === 1 && (text === 'in' || text === 'out')) {
       const owner = inOutOwner(talk, hit.from);
       if (owner === span) best = Math.max(best, 5.5);
@@ -110,9 +121,11 @@ function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet
   const take = (names: readonly ReadingName[]): void => {
     for (const n of names) if (!n.among || [...n.among].some((p) => among.has(p))) out.push(n);
   };
-  const start = measuredFrom(talk.marks, span.from, clause.from);
-  for (let i = span.from - 1; i >= Math.max(clause.from, start - 3) && span.from - i < 10; i--) {
-    const wide = i > clause.from ? readingNames.at(words, i - 1) : undefined;
+  const first = sentenceStart(talk, clause);
+  const start = measuredFrom(talk.marks, span.from, first);
+  for (let i = span.from - 1; i >= Math.max(first, start - 3) && span.from - i < 10; i--) {
+    if (talk.marks.numberAt.to(i + 1)) break;
+    const wide = i > first ? readingNames.at(words, i - 1) : undefined;
     const hit = wide && wide.length > 1 ? wide : readingNames.at(words, i);
     const from = hit === wide ? i - 1 : i;
     if (!hit || from + hit.length > span.from || from + hit.length < start) continue;
@@ -140,6 +153,12 @@ function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet
   }
   return out;
 }
+/** The first word of the clause's sentence, not far back. */
+function sentenceStart(talk: Talk, clause: Clause): number {
+  let i = clause.from;
+  while (i > 0 && clause.from - i < 14 && talk.marks.sentenceOf[i - 1] === clause.sentence) i--;
+  return i;
+}
 const isPlainInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
 
 /** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
@@ -149,7 +168,11 @@ export function pair(
   span: NumberSpan,
   last?: { readonly part: string; readonly aspect: string; readonly at: number },
 ): Pairing | undefined {
-  if (span.of !== undefined) return undefined;
+  if (
+    span.of !== undefined ||
+    (!span.unit && /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? ''))
+  )
+    return undefined;
   const all = talk.partsFor(span.from, span.bare, clause);
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
@@ -327,12 +350,12 @@ export function pair(
 function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
   const { words } = talk.marks;
   const first = clause.mentions.find((m) => !m.aside);
-  if (!first || first.from >= start) return false;
+  if (!first || (first.from >= start && first.to > start)) return false;
   let it = -1;
   for (let i = Math.max(start, first.to); i < at && it < 0; i++)
     if (/^(?:it|she|he)$/.test(words[i]?.norm ?? '')) it = i;
   if (it < 0) return false;
-  for (let i = clause.from; i < first.from; i++)
+  for (let i = sentenceStart(talk, clause); i < first.from; i++)
     if (/^(?:with|without|under)$/.test(words[i]?.norm ?? '')) return true;
   return false;
 }

@@ -117,7 +117,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       verbish.has(said) &&
       ((joined &&
         ((verbWhen.has(before.norm) &&
-          !(before.norm === 'and' && !said.endsWith('s')) &&
+          !(/^(?:and|one)$/.test(before.norm) && !said.endsWith('s')) &&
           !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
           last?.to === i ||
           (/^lights?$/.test(said) &&

@@ -25,6 +25,15 @@ const pronounAfter = new Set(
 /** True when "one" at `i` stands for a thing, not for a number. */
 export function isPronounOne(words: readonly Word[], i: number): boolean {
   const before = words[i - 1];
+  const next = words[i + 1]?.norm ?? '';
+  // "left front one forty" is a hundred and forty
+  if (
+    before &&
+    /^(?:front|rear|left|right|driver|passenger)$/.test(before.norm) &&
+    words[i]?.stop === 0 &&
+    (Object.hasOwn(tens, next) || Object.hasOwn(teens, next))
+  )
+    return false;
   if (before && before.stop === 0 && pronounBefore.has(before.norm)) return true;
   const after = words[i + 1];
   return after !== undefined && words[i]?.stop === 0 && pronounAfter.has(after.norm);
@@ -51,7 +60,12 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
   // "hundred and eight": the "a" is often left out
   if (
     (n === 'hundred' || n === 'thousand') &&
-    !(isJoined(words, i) && /^(?:couple|few|several|of|many|by|per|one)$/.test(words[i - 1]?.norm ?? ''))
+    !(
+      isJoined(words, i) &&
+      /^(?:couple|few|several|of|many|by|per|one|half|quarter|quarters|halves|point|hundred)$/.test(
+        words[i - 1]?.norm ?? '',
+      )
+    )
   )
     return { value: 1, next: i };
   const digits = digitsValue(n);
