@@ -69,7 +69,7 @@ function isPutRight(talk: Talk, after: number, at: number): boolean {
   for (let i = after; i < at && at - after < 26; i++)
     if (
       corrections.at(words, i, 1) ||
-      (/^(?:no|nope|wrong|misread|oops)$/.test(words[i]?.norm ?? '') && words[i + 1]?.norm !== 'load')
+      (/^(?:no|nope|wrong|misread|oops)$/.test(words[i]?.norm ?? '') && (words[i]?.stop ?? 0) > 0)
     )
       return true;
   return false;
@@ -79,7 +79,10 @@ function isPutRight(talk: Talk, after: number, at: number): boolean {
 function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | undefined {
   const last = lastOf.get(talk);
   const value = span.readings[0]?.value;
-  const fixed = last !== undefined && isPutRight(talk, last.at, span.from);
+  const fixed =
+    last !== undefined &&
+    isPutRight(talk, last.at, span.from) &&
+    talk.recent.every((r) => r.at < last.at || r.parts.includes(last.part));
   if (
     !last ||
     span.unit ||

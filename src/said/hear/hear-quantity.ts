@@ -9,6 +9,7 @@ import type { Clause } from './clause.ts';
 import { instrumentAt } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { measuredFrom } from './measuring-words.ts';
+import type { Mention } from './mention.ts';
 import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
 import type { Reading } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
@@ -84,6 +85,8 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   );
   for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    // the unit itself names nothing
+    if (span.unit && hit.from >= span.bare && hit.to <= span.to) continue;
     // "seventy-five in and sixty-four out": these two belong to the number right before them
     const text = talk.marks.words[hit.from]?.norm;
     // "goes out in twenty-five seconds": this "in" only leads to the time
@@ -133,6 +136,11 @@ function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet
     take(hit.values);
     if (out.length > 0) break;
   }
+  if (out.length === 0) {
+    const aspect = inAndOut(talk, span);
+    if (aspect)
+      return (readingNames.at([{ norm: aspect }], 0)?.values ?? []).filter((n) => n.part === 'ac_run');
+  }
   if (out.length === 0 && (words[span.to - 1]?.stop ?? 2) === 0) {
     let at = span.to;
     while (
@@ -153,6 +161,25 @@ function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet
   }
   return out;
 }
+/** "Eighty-one in and sixty-three out": air that comes back warm and goes out cold. */
+function inAndOut(talk: Talk, span: NumberSpan): 'return' | 'supply' | undefined {
+  const { words, numberAt } = talk.marks;
+  const side = words[span.to]?.norm;
+  const value = span.readings[0]?.value ?? 0;
+  if ((side !== 'in' && side !== 'out') || value < 35 || value > 110) return undefined;
+  for (let i = Math.max(0, span.from - 8); i <= span.from + 8; i++) {
+    const other = numberAt.from(i);
+    if (!other || other === span) continue;
+    const theirs = words[other.to]?.norm;
+    const v = other.readings[0]?.value ?? 0;
+    if (side === 'in' && theirs === 'out' && other.from > span.from && v < value && v > 30) return 'return';
+    if (side === 'out' && theirs === 'in' && other.from < span.from && v > value && v < 112) return 'supply';
+  }
+  return undefined;
+}
+
+const anything = { within: [-1e12, 1e12] } as const;
+
 /** The first word of the clause's sentence, not far back. */
 function sentenceStart(talk: Talk, clause: Clause): number {
   let i = clause.from;
@@ -173,14 +200,21 @@ export function pair(
     (!span.unit && /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? ''))
   )
     return undefined;
-  const all = talk.partsFor(span.from, span.bare, clause);
+  const byName = talk.partsFor(span.from, span.bare, clause);
+  // what was read last is still read, until another thing is named
+  const carried =
+    last !== undefined &&
+    span.from - last.at <= 14 &&
+    clause.mentions.every((m) => m.aside) &&
+    (talk.recent[0]?.at ?? -1) < last.at;
+  const all = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
   // "with a burner lit it holds eleven": "it" is what was talked about before
   const goesBack = refersBack(talk, clause, start, span.from);
   const own = new Set(goesBack ? [] : ownMentions.flatMap((m) => m.parts));
   const said = span.unit ?? carriedUnit(talk, clause, span);
-  const inClause = new Set(ownMentions.flatMap((m) => m.parts));
+  const inClause = new Set((goesBack ? sentenceMentions(talk, clause) : ownMentions).flatMap((m) => m.parts));
   const parts = goesBack
     ? [...all.filter((p) => !inClause.has(p)), ...all.filter((p) => inClause.has(p))]
     : all;
@@ -211,6 +245,8 @@ export function pair(
     name?: Pick<ReadingName, 'within'>,
     sure = 4.4,
   ): void => {
+    // a reading at no load is one only where that was said
+    if (!name && /_unloaded$/.test(a.id)) return;
     const value = fits(span.readings, a, said, usual);
     if (!value) return;
     const inOwn = a.unit === undefined ? value.value : convert(value.value, value.unit, a.unit);
@@ -226,7 +262,7 @@ export function pair(
       !said &&
       words === 0 &&
       !(
-        base >= 1.6 &&
+        base >= 1.4 &&
         !isGeneral &&
         a.within &&
         (linked.has(part) || own.has(part) || open) &&
@@ -322,7 +358,7 @@ export function pair(
   if (said) {
     for (const [p, aspect] of byUnit[said.units[0] as Unit] ?? []) {
       const a = partOf(p)?.aspects.find((x) => x.id === aspect);
-      if (a) offer(p, a, 1.2, false);
+      if (a) offer(p, a, 1.2, false, anything, Math.max(0, named(talk, clause, span, p, a)));
     }
   }
   // the aspect's own name calls its part: "gross twenty-two thousand", "shuts off at fifty-two psi"
@@ -346,9 +382,39 @@ export function pair(
   return best && best.score >= 1.7 ? best : undefined;
 }
 
+/** What was named in the clause's sentence up to its end. */
+const sentenceMentions = (talk: Talk, clause: Clause): Mention[] => {
+  const out: Mention[] = [];
+  for (let i = sentenceStart(talk, clause); i < clause.to; i++) {
+    const m = talk.marks.mentionAt.from(i);
+    if (m && !m.aside) out.push(m);
+  }
+  return out;
+};
+
 /** True where "it" right before the measuring words means something named before the clause: "with a burner lit it holds". */
 function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
   const { words } = talk.marks;
+  const opening = sentenceStart(talk, clause);
+  const lead = /^(?:and|so|then|but|now|okay)$/.test(words[opening]?.norm ?? '') ? opening + 1 : opening;
+  // "with both airs running, one eighteen volts": the airs are only what it was tested with
+  if (
+    clause.mentions.length === 0 &&
+    clause.from > lead + 1 &&
+    /^(?:with|without|under)$/.test(words[lead]?.norm ?? '')
+  )
+    return true;
+  // "both airs on, one sixteen": they are the load, not what is read
+  const last = clause.mentions.filter((m) => !m.aside && m.to <= at).at(-1);
+  if (
+    last &&
+    /^(?:on|running|going|off|lit|open)$/.test(words[last.to]?.norm ?? '') &&
+    at - last.to <= 2 &&
+    (last.to + 1 === at ||
+      (words[last.to]?.stop ?? 0) > 0 ||
+      /^(?:it|i|she)$/.test(words[at - 1]?.norm ?? ''))
+  )
+    return true;
   const first = clause.mentions.find((m) => !m.aside);
   if (!first || (first.from >= start && first.to > start)) return false;
   let it = -1;
