@@ -4,16 +4,18 @@ import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import type { Cue } from '../entry.ts';
 import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { type Corrected, correctDrafts } from './correct.ts';
+import { hearAdvice } from './hear-advice.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
 import { hearEffort } from './hear-effort.ts';
+import { hearCause } from './hear-cause.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearAbsence, hearPraise, hearPresence } from './hear-praise.ts';
 import { hearRoad } from './hear-road.ts';
 import { hearStates } from './hear-states.ts';
-import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
 import { hearWarnings } from './hear-warnings.ts';
+import { hearUnknown } from './hear-unknown.ts';
 import { hearWorks } from './hear-works.ts';
 import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
@@ -63,7 +65,8 @@ export function understand(
       if (d.sense !== 'claim') last = d;
       if (d.part === 'coach' && d.aspect === 'year')
         talk.recent.unshift({ parts: ['coach'], at: d.at, weak: false });
-      if (d.sense === 'defect') talk.fault = { part: d.part, at: d.at };
+      if (d.sense === 'defect')
+        talk.fault = { part: d.part, at: d.at, ...(d.place === undefined ? {} : { place: d.place }) };
     }
   }
   dropPresence(heard);
