@@ -31,7 +31,7 @@ export const guessBefore = phraseList([...modals, ...list(thought), ...list(adve
 /** Words that make what stood before the comma a guess. */
 export const guessAlone = phraseList([
   ...modals,
-  ...list(thought),
+  ...list(thought).filter((t) => !/(?:say|think|figure|reckon)$/.test(t)),
   ...list(adverb),
   ...list(
     "don't know, i don't know, don't know which, i don't know which, not sure, i'm not sure, not sure which, i'm not certain, i ain't certain, no idea which, hard to say which, couldn't say which, who knows, or something, or something like that, one or the other",

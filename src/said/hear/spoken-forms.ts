@@ -30,7 +30,7 @@ const irregular: Readonly<Record<string, readonly string[]>> = {
   set: ['set'],
   spin: ['spun'],
   do: ['did', 'done'],
-  go: ['went', 'gone', 'been'],
+  go: ['went', 'gone'],
   hit: ['hit'],
   feel: ['felt'],
   ride: ['rode', 'ridden'],

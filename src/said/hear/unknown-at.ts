@@ -18,6 +18,7 @@ const set = (text: string): ReadonlySet<string> => new Set(text.split(' '));
 const people = set(
   'i we nobody anybody anyone one man he she you guy tech technician fella owner owners seller somebody they',
 );
+const particle = /^(?:on|off|out|apart|down|up|open|over|running|started|hooked|lit|in)$/;
 const articles = set('the a an my our your his her its their some any');
 const whyOf: Readonly<Record<VerbClass, Why>> = {
   look: 'could not be seen or reached',
@@ -38,7 +39,10 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
   const forms = deny?.values[0];
   if (!deny || !forms || i + deny.length > clause.to) return undefined;
   const said = norm(i);
-  if (talk.scopes.elsewhere[i] === 1 || (/^no/.test(said) && norm(i - 1) === "don't")) return undefined;
+  if ((talk.scopes.elsewhere[i] === 1 && !/^no/.test(said)) || (/^no/.test(said) && norm(i - 1) === "don't"))
+    return undefined;
+  if (/^no(?:body)?$/.test(said) && said !== 'no' && (i - clause.from > 3 || elsewhereBefore(talk, clause)))
+    return undefined;
   let k = i + deny.length;
   if (/^(?:have|need|got)$/.test(norm(k)) && norm(k + 1) === 'to') return undefined;
   let chance = false;
@@ -151,7 +155,12 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
       !/^(?:haven't|hasn't)$/.test(said)
     )
       return undefined;
-    if (verb.base === 'have' && who && !object) return undefined;
+    // "haven't had it on", never "never had a leak"
+    if (
+      verb.base === 'have' &&
+      !words.slice(end, Math.min(clause.to, end + 5)).some((w) => particle.test(w.norm))
+    )
+      return undefined;
     // "I don't have a spare": there is none; "we don't use it": no finding
     if (verb.base === 'have' && /^(?:don't|do|didn't|dont)$/.test(said)) return undefined;
     if (
@@ -193,6 +202,11 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
     verb.kind === 'know' && !/^(?:vouch|speak|swear|promise|guarantee|confirm)$/.test(verb.base);
   return { from: i, to: end, why: whyOf[verb.kind], verb: verb.base, general };
 }
+
+const elsewhereBefore = (talk: Talk, clause: Clause): boolean =>
+  clause.from > 0 &&
+  talk.marks.sentenceOf[clause.from - 1] === clause.sentence &&
+  talk.scopes.elsewhere[clause.from - 1] === 1;
 
 const verbAt = (norm: string, forms: readonly Form[]): { kind: VerbClass; base: string } | undefined =>
   (forms.includes('past') ? pastVerbs[norm] : undefined) ??

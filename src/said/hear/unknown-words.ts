@@ -1,7 +1,8 @@
 // Why: the words by which people say that they did not look, could not see, or do not know; forms are made, not listed.
 // Trade usage (common practice, no source).
-import { formsOf } from './spoken-forms.ts';
+
 import { phrasesOf } from './phrase-index.ts';
+import { formsOf } from './spoken-forms.ts';
 
 /** Why something is not known. */
 export type Why = 'could not be seen or reached' | 'not tried' | 'not known';
