@@ -12,9 +12,11 @@ function faultOf(
   clause: Clause,
   last: Draft | undefined,
 ): { part: string; place?: string; at: number } | undefined {
-  if (last && (last.sense === 'defect' || last.sense === 'unknown') && clause.from - last.at <= reach)
-    return last;
-  return talk.fault && clause.from - talk.fault.at <= reach ? talk.fault : undefined;
+  const fault = last && (last.sense === 'defect' || last.sense === 'unknown') ? last : talk.fault;
+  if (!fault || clause.from - fault.at > reach) return undefined;
+  // another thing was named since: the guess is not of this failure any more
+  const named = talk.recent.find((r) => !r.weak && r.at < clause.from);
+  return named && named.at > fault.at + 4 && !named.parts.includes(fault.part) ? undefined : fault;
 }
 
 const be =

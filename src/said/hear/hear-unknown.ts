@@ -88,6 +88,8 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
   for (let i = clause.from; i < clause.to; i++) {
     const hit = unknownAt(talk, clause, i);
     if (!hit) continue;
+    // "I'd bet it's the carburetor, but I haven't had it apart": the guess said that already
+    if (talk.guessed && i - talk.guessed.at < 14 && clause.mentions.length === 0) return [];
     const topics = topicsOf(talk, clause);
     const of = unknownOf(talk, clause, hit, topics);
     // "Socket, nobody was here to look, so I leave it open": said once

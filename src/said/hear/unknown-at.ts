@@ -93,6 +93,8 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
   if (verb.base === 'get' && /^(?:any|better|much|worse|hot|cold|warm|enough)$/.test(norm(end)))
     return undefined;
   if (isHarmless(talk, clause, i, k, verb.base)) return undefined;
+  if (ingVerbs[norm(k)] && /^(?:call|count|get|have|do|go|say|know|take|put)$/.test(verb.base))
+    return undefined;
   const who = subject(talk, clause, i);
   const toTry = norm(k - 1) === 'to';
   const passive =
@@ -158,7 +160,10 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
     // "haven't had it on", never "never had a leak"
     if (
       verb.base === 'have' &&
-      !words.slice(end, Math.min(clause.to, end + 5)).some((w) => particle.test(w.norm))
+      (norm(end) === 'a' ||
+        norm(end) === 'any' ||
+        norm(end) === 'an' ||
+        !words.slice(end, Math.min(clause.to, end + 5)).some((w) => particle.test(w.norm)))
     )
       return undefined;
     // "I don't have a spare": there is none; "we don't use it": no finding

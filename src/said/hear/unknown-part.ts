@@ -35,10 +35,18 @@ export function unknownOf(talk: Talk, clause: Clause, hit: UnknownHit, topics: r
     return { parts: [here], from: clause.from };
   const own = clause.mentions.filter((m) => !m.aside);
   const before = own.filter((m) => m.to <= hit.from);
-  const after = clause.mentions.find(
+  const object = clause.mentions.find(
     (m) =>
       m.to > hit.to && m.from - hit.to <= 5 && !words.slice(hit.to, m.from).some((w) => blocks.test(w.norm)),
   );
+  // "never put a hose on that", "ain't put a wrench to the lugs": the tool is not what is not known
+  const tool =
+    object !== undefined &&
+    /^(?:put|get|stick|lay|shine|hold|set|hook|clamp|run)$/.test(hit.verb) &&
+    /^(?:on|to|in|at|up|under|into|through|against)$/.test(
+      object.to < clause.to ? (words[object.to]?.norm ?? '') : '',
+    );
+  const after = tool ? clause.mentions.find((m) => m.from > object.to && m.from - object.to <= 5) : object;
   const last = before.filter((m) => !m.weak).at(-1);
   if (/^(?:drive|ride|tow|take|get|have|speak|vouch|run)$/.test(hit.verb) && onRoad(talk, clause, hit))
     return { parts: ['road_test_drive'], from: clause.from };
@@ -59,7 +67,10 @@ export function unknownOf(talk: Talk, clause: Clause, hit: UnknownHit, topics: r
       const strong = named.filter((m) => !m.weak);
       const use = strong.length > 0 ? strong : named;
       if (use.length === 0) break;
-      for (const m of use) if (m.parts[0] && !heads.includes(m.parts[0])) heads.push(m.parts[0]);
+      for (const m of use) {
+        const part = isDateCode(talk, m) ? 'tire' : m.parts[0];
+        if (part && !heads.includes(part)) heads.push(part);
+      }
       from = topic.from;
     }
   if (weak?.parts[0]) return { parts: [weakly(talk, weak, heads)], from: clause.from };
