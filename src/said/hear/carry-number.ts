@@ -40,7 +40,7 @@ export function carriedNumber(
   for (let k = back.to; k < (back.close ? back.to + 3 : end); k++) {
     const mention = marks.mentionAt.from(k);
     // "let me wipe the window off": what is done for another look is not what the number is of
-    const aside = back.weak && marks.clauseOf[k] === marks.clauseOf[back.from];
+    const aside = back.weak && marks.sentenceOf[k] === marks.sentenceOf[back.from];
     if (mention && !aside && !mention.aside && !mention.weak && !mention.parts.includes(wrong.part))
       return undefined;
     const place = marks.placeAt.from(k);

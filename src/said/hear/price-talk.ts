@@ -5,7 +5,7 @@ import { phraseList } from './phrase-index.ts';
 const money = /^(?:\$|dollar|dollars|buck|bucks|grand|cents|usd|euros|euro|pounds sterling)$/;
 /** Words beside which a number is a price. */
 const prices = phraseList(
-  "a pop,asking,he's asking,offered,offered me,knock off,knocked off,worth,wants for it,for it,sticker price,list price,price,priced,book value,nada,cost,costs,cost me,cost us,paid,pay,sells for,sold for,selling for,charged,charge you,charges,quoted,estimate was,the bill,monthly,a month,down payment,interest rate,apr".split(
+  "a pop,apiece,asking,he's asking,offered,offered me,knock off,knocked off,worth,wants for it,for it,sticker price,list price,price,priced,book value,nada,cost,costs,cost me,cost us,paid,pay,sells for,sold for,selling for,charged,charge you,charges,quoted,estimate was,the bill,monthly,a month,down payment,interest rate,apr".split(
     ',',
   ),
 );
@@ -34,7 +34,7 @@ export function moneyIn(marks: Marks, out: Uint8Array): void {
       if (span.unit && said !== 'a' && said !== 'offered' && said !== 'paid') continue;
       if (said === 'worth' && words[k - 1]?.written === words[k - 2]?.written) continue;
       if (
-        said === 'for' &&
+        (said === 'for' || said === 'apiece') &&
         !/^(?:wants?|asking|give|gave|took|take|get|pay|paid)$/.test(verbBefore(marks, from, k))
       )
         continue;

@@ -44,3 +44,19 @@ describe('facts that only look like talk of something else', () => {
     });
   });
 });
+
+describe('guesses and hearsay', () => {
+  const hedgedOf = (text: string, part: string) => {
+    const found = said(text).find((o) => o.part === part);
+    return found && [found.hedged, found.saidBy];
+  };
+  test.each([
+    ['Fresh tank is forty gallons or so.', 'fresh_tank', [true, undefined]],
+    ['Fresh tank is better than forty gallons.', 'fresh_tank', [true, undefined]],
+    ['The widow says the water pump leaks.', 'water_pump', [true, 'somebody']],
+    ['The sticker says the fresh tank is forty gallons.', 'fresh_tank', [false, undefined]],
+    ['There is some kind of leak at the water pump.', 'water_pump', [false, undefined]],
+  ] as const)('%s', (text, part, expected) => {
+    expect(hedgedOf(text, part)).toEqual(expected);
+  });
+});

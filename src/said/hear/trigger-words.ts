@@ -39,7 +39,7 @@ export const guesses = phraseList(
   list(
     "maybe, probably, might, might be, may be, could be, possibly, perhaps, i think, i believe, i guess, i'm guessing, i suspect, i assume, i want to say, looks like, seems, seems like, seems to be, appears, appears to be, " +
       "kind of, sort of, supposedly, allegedly, apparently, presumably, as far as i know, as far as i can tell, if i remember, not sure, i'm not sure, not certain, must be, must have, " +
-      "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, feels like, smells like, estimated, should be, i would guess, best guess, i'd call it, i would call it, i'd put it, i'd guess, call it",
+      "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, estimated, should be, i would guess, best guess, i'd call it, i would call it, i'd put it, i'd guess, call it, i reckon, reckon, i figure, i wanna say, i'd bet, i would bet, i do believe, i do not believe, i don't believe, i don't think, i've a notion, i have a notion, if you ask me, best i can tell, as best i can tell, far as i can tell, far as i know, that i know of, far as i was told, i suppose, odds are, chances are, i have a hunch, my hunch, more like, i gather, in my opinion, i'm pretty sure, i'm thinking, i'd think",
   ),
 );
 /** Words of a guess at a reason: what follows is no finding. */
