@@ -1,9 +1,8 @@
 // Why: "solid", "in the green", "okay": good order said of a part, and work already done on it.
 import { partOf } from '../../catalogue/index.ts';
-import type { State } from '../../catalogue/state.ts';
 import type { Clause, Draft } from './clause.ts';
+import { hearHistory, hearPapers } from './hear-history.ts';
 import { goodPhrases } from './lexicon.ts';
-import { phrasesOf } from './phrase-index.ts';
 import { denialBefore, draftOf, subjectOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 
@@ -15,71 +14,31 @@ const be = new Set(
 const devices =
   /lamp|light|alarm|pump|switch|camera|tv|radio|fan|horn|oven|cooktop|microwave|toilet|generator|inverter|furnace|ac_|wiper|signal|outlets|washer|dish|ice|step|awning|slide$|jack|mirror|thermostat|fridge|refrigerator|antenna|plug|macerator|brake_controller|monitor|cruise/;
 const ending = /^(?:and|too|also|on|up|in|for|at|under|all|again|there|dark|but|with|around)$/;
-/** Work done: what it leaves behind is neither good nor bad. */
-const work = phrasesOf<State>({
-  replaced: 'replaced',
-  filled: 'repaired',
-  repaired: 'repaired',
-  fixed: 'repaired',
-  resealed: 'serviced',
-  rebuilt: 'repaired',
-  serviced: 'serviced',
-  redone: 'repaired',
-  updated: 'replaced',
-  upgraded: 'replaced',
-  patched: 'repaired',
-  repainted: 'repaired',
-  reupholstered: 'replaced',
-  cleared: 'noted',
-  recaulked: 'repaired',
-  welded: 'repaired',
-  reglued: 'repaired',
-  changed: 'replaced',
-  refinished: 'repaired',
-  recovered: 'replaced',
-  swapped: 'replaced',
-  rewired: 'repaired',
-  retorqued: 'serviced',
-  greased: 'serviced',
-});
-const doneBefore =
-  /^(?:been|be|had|got|was|were|have|has|'s|'ve|just|already|that|it|been|them|recently|were|newly|all|is|are|he|they|i|we|'re|professionally|line|line's)$/;
-
+const doneBefore = /^(?:been|was|were|got|have|has|'s|'ve|just|already|i|we|they|he)$/;
 /** Good order and work done, in a clause. */
 export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
-  const out: Draft[] = [];
+  const out: Draft[] = [...hearHistory(talk, clause, taken), ...hearPapers(talk, clause, taken)];
   const { words } = talk.marks;
   const norm = (i: number): string => words[i]?.norm ?? '';
   for (let i = clause.from; i < clause.to; i++) {
     if (taken[i] || talk.scopes.elsewhere[i] || clause.mentions.some((m) => m.from <= i && i < m.to))
       continue;
     const n = norm(i);
-    const fixed = work.at(words, i)?.values[0];
     if (
-      fixed &&
-      ((doneBefore.test(norm(i - 1)) && i > clause.from) ||
-        (i === clause.from && /^(?:it|them|that)$/.test(norm(i + 1)))) &&
-      denialBefore(talk, clause, i) === undefined &&
-      !/^(?:to|should|needs?|gotta|would)$/.test(norm(i - 2))
+      n === 'cleared' &&
+      (doneBefore.test(norm(i - 1)) || (i === clause.from && /^(?:it|them|that)$/.test(norm(i + 1)))) &&
+      talk.recent.some((r) => r.parts.includes('engine_ecm'))
     ) {
-      const codes = n === 'cleared' && talk.recent.some((r) => r.parts.includes('engine_ecm'));
-      const part = codes ? 'engine_ecm' : subjectOf(talk, clause, i);
-      const next = norm(i + 1);
-      const poorly = /^(?:poorly|badly)$/.test(next) || (next === 'not' && norm(i + 2) === 'well');
-      const polarity = poorly ? 'bad' : 'neutral';
-      if (part) {
-        out.push(
-          draftOf(
-            talk,
-            clause,
-            taken,
-            { part, aspect: 'condition', state: fixed, sense: 'condition', polarity, weight: 0.6 },
-            i,
-            1,
-          ),
-        );
-        continue;
-      }
+      const v = {
+        part: 'engine_ecm',
+        aspect: 'condition',
+        state: 'noted',
+        sense: 'condition',
+        polarity: 'neutral',
+        weight: 0.6,
+      } as const;
+      out.push(draftOf(talk, clause, taken, v, i, 1));
+      continue;
     }
     if (
       (n === 'new' || (n === 'brand' && norm(i + 1) === 'new')) &&

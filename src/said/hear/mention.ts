@@ -138,6 +138,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       unless[said]?.test(recent[0] ?? '') ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
+      (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
       (needs && !isFamily(needs, said, recent)) ||
       (after && !after.test(next))
     ) {

@@ -11,7 +11,7 @@ const adverbs = set(
 );
 const quantities = set('all both each everything every');
 const auxiliaries = set(
-  "do does did will 'll is are was were 's 're am been being has have had 've gets got keeps kept",
+  "do does did will 'll is are was were 's 're am been being has have had 've gets got keeps kept doesn't don't didn't won't wouldn't can't not never isn't aren't wasn't weren't ain't",
 );
 /** Before the verb of a possibility, an intention or an order. */
 const barred = set(
@@ -42,8 +42,14 @@ export interface Subject {
 
 /** True where a form of the verb agrees with its subject. */
 function agrees(form: VerbForm, aux: string | undefined, plural: boolean | undefined, verb: string): boolean {
-  const does = aux !== undefined && /^(?:do|does|did|will|'ll)$/.test(aux);
-  const be = aux !== undefined && /^(?:is|are|was|were|'s|'re|am|been|being|gets|got|keeps|kept)$/.test(aux);
+  const does =
+    aux !== undefined &&
+    /^(?:do|does|did|will|'ll|doesn't|don't|didn't|won't|wouldn't|can't|not|never)$/.test(aux);
+  const be =
+    aux !== undefined &&
+    /^(?:is|are|was|were|'s|'re|am|been|being|gets|got|keeps|kept|isn't|aren't|wasn't|weren't|ain't|not)$/.test(
+      aux,
+    );
   const have = aux !== undefined && /^(?:has|have|had|'ve)$/.test(aux);
   switch (form) {
     case 'base':

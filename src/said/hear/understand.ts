@@ -131,8 +131,8 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     : [
         ...hearWarnings(talk, clause, taken),
         ...hearEffort(talk, clause, taken),
-        ...hearStates(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
+        ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),
       ];
   const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
