@@ -113,6 +113,22 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
+    // "I had it going", "got them lit"
+    if (
+      /^(?:had|have|got)$/.test(n) &&
+      /^(?:i|we|just|'ve|he|they)$/.test(norm(i - 1)) &&
+      /^(?:it|them|'em|em|that|those|both|all|her)$/.test(norm(i + 1)) &&
+      /^(?:going|running|lit|working|on|started|up|cooking|humming|blowing)$/.test(norm(i + 2)) &&
+      i + 2 < clause.to &&
+      talk.scopes.denied[i] !== 1
+    ) {
+      const part = talk.partFor(i, i + 1, clause);
+      if (part && part !== 'coach' && (norm(i + 2) !== 'up' || norm(i + 3) === 'and')) {
+        put(works(part, 0.65), i, 3);
+        i += 2;
+        continue;
+      }
+    }
     if (
       /^pulls?$/.test(n) &&
       words.slice(i + 1, Math.min(clause.to, i + 7)).some((w) => /^(?:left|right)$/.test(w.norm)) &&
@@ -159,7 +175,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
-    if (verbs.at(words, i) && !defectPhrases.at(words, i)?.length) {
+    if (verbs.at(words, i) && (defectPhrases.at(words, i)?.length ?? 1) === 1) {
       const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
       const near =
         mention !== undefined ||

@@ -26,7 +26,7 @@ const subordinate = set(
 /** Words that stand for the part talked about. */
 export const subjects = set('it they that everything both all these those which burners he and them');
 const pronouns = set(
-  "it they that this these those everything both all each which one ones them 'em others other two three she he side sides",
+  "it they that this these those everything both all each which one ones them 'em others other two three she he",
 );
 const links = set('on in by of for over under at above behind with below up inside around near to from');
 

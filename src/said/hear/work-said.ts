@@ -139,7 +139,9 @@ export function workSaid(talk: Talk, clause: Clause, i: number, denied = false):
     const s = subjectBefore(talk, clause, i, use.form);
     if (!s || s.is === 'person' || (!denied && saysLittle(talk, clause, i, use, s))) continue;
     // "the fan hums" may be a fault: a word that can be one needs its particle
-    const doubtful = defectPhrases.at(words, i) !== undefined && use.verb !== 'burn';
+    const doubtful =
+      defectPhrases.at(words, i) !== undefined &&
+      /^(?:roar|whir|whirl|hum|cycle|drop|flash|blink|run|start|crank|go)$/.test(use.verb);
     for (const sense of use.senses) {
       if (doubtful && !sense.needs) continue;
       if (use.verb === 'light' && words[i + 1]?.norm === 'up' && !sense.needs) continue;
