@@ -142,7 +142,7 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
     }
     // "I put those in new last spring", "hung a fresh rod in it", "the batteries went in two summers back"
     if (
-      /^(?:put|putting|hung|stuck|bolted|installed|threw|went)$/.test(n) &&
+      /^(?:put|putting|hung|bolted|installed|threw|went)$/.test(n) &&
       denialBefore(talk, clause, i) === undefined &&
       !/^(?:me|us|him|you)$/.test(norm(i + 1))
     ) {

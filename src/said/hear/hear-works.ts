@@ -105,6 +105,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       done.has(n) &&
       /^(?:i|we|just|did|'ve|we've)$/.test(norm(i - 1)) &&
       objects.has(norm(i + 1)) &&
+      !(n === 'opened' && norm(i + 1) === 'the') &&
       talk.scopes.denied[i] !== 1
     ) {
       const part = talk.partFor(i, i + 1, clause);

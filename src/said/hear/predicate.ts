@@ -26,7 +26,7 @@ const subordinate = set(
 /** Words that stand for the part talked about. */
 export const subjects = set('it they that everything both all these those which burners he and them');
 const pronouns = set(
-  "it they that this these those everything both all each which one ones them 'em others other two three she he",
+  "it they that this these those everything both all each which one ones them 'em others other two three she he sides",
 );
 const links = set('on in by of for over under at above behind with below up inside around near to from');
 
@@ -179,7 +179,7 @@ export function subjectBefore(
 /** The part whose name ends right before word `end`. */
 function namedAt(talk: Talk, clause: Clause, end: number): Mention | undefined {
   const m = talk.marks.mentionAt.to(end);
-  return m && m.from >= clause.from && m.to > clause.from ? m : undefined;
+  return m && !m.aside && m.from >= clause.from ? m : undefined;
 }
 
 const mentionInside = (clause: Clause, i: number): boolean =>

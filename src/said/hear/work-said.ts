@@ -119,8 +119,9 @@ function saysLittle(talk: Talk, clause: Clause, i: number, use: VerbUse, s: Subj
   const next = words[i + 1]?.norm ?? '';
   const word = words[i]?.norm ?? '';
   if (s.is === 'elided' && use.form === 'ing' && !/^(?:work|blow|run)$/.test(use.verb)) return true;
-  if (use.form === 'past' && s.is === 'named') {
-    if (word === 'lit') return words.slice(Math.max(clause.from, i - 7), i).some((w) => w.norm === 'with');
+  const left = words.slice(Math.max(clause.from, i - 7), i).some((w) => w.norm === 'with');
+  if (leftSo.has(word) && left && s.is === 'named') return true;
+  if (use.form === 'past' && s.is === 'named' && word !== 'lit') {
     if (leftSo.has(word)) return !s.all && !well.test(next);
   }
   if (use.verb === 'run' && next === 'on' && /^(?:which|that)$/.test(s.word ?? '')) return true;
