@@ -9,34 +9,16 @@ import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
 import { isMeasuring, measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
-import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
+import { partsDated, saidDate } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
 import { canonical } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
+import { inRow, noteTire, rowSoFar, tireOf } from './tire-row.ts';
+import { tireSizeAt } from './tire-size.ts';
 import { corrections } from './trigger-words.ts';
 import { noteUnit } from './unit-carried.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
-const alarms = new Set([
-  'smoke_alarm',
-  'co_alarm',
-  'lp_alarm',
-  'extinguisher',
-  'lp_tank',
-  'house_battery',
-  'chassis_battery',
-  'lp_regulator',
-  'ac_roof',
-  'water_heater_out',
-  'refrigerator',
-  'furnace_run',
-  'fuel_tank',
-  'hitch_receiver',
-  'air_tanks',
-  'belts_hoses',
-  'emergency_exit',
-]);
-
 const quote = (clause: Clause, span: NumberSpan): { from: number; to: number } => ({
   from: Math.max(clause.from, span.from - 6),
   to: Math.min(Math.max(clause.to, span.to), span.to + 2),
@@ -86,6 +68,7 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
   if (
     !last ||
     span.unit ||
+    /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? '') ||
     value === undefined ||
     span.from - last.at > (fixed ? 24 : 14) ||
     span.items.length > 4
@@ -159,11 +142,18 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     };
     const parts = talk.partsFor(span.from, span.bare, clause);
     const before = words.slice(Math.max(clause.from, span.from - 4), span.from).map((w) => w.norm);
-    const tire =
-      parts.slice(0, 2).find((p) => p === 'tire' || p === 'spare_tire') ??
-      (clause.places.some((p) => p.side && p.depth) && parts.includes('tire') ? 'tire' : undefined);
+    const size = span.unit && span.items.length < 3 ? undefined : tireSizeAt(words, span.from);
+    if (size) {
+      const sized = parts.slice(0, 2).includes('spare_tire') ? 'spare_tire' : 'tire';
+      put(sized, 'size', { is: 'text', text: size.text }, 'identity', 0.85);
+      done.fill(1, span.from, size.to);
+      continue;
+    }
+    const week = weekAt(words, span);
+    const tire = tireOf(talk, clause, span, parts) ?? (week?.named ? 'tire' : undefined);
     const count = counted(talk, clause, span);
-    if (count?.sure || (count && tire && count.part === 'tire' && before.includes('all'))) {
+    const rowed = tire !== undefined && inRow(talk, span.from) && words[span.bare]?.norm === 'on';
+    if ((count?.sure && !rowed) || (count && tire && count.part === 'tire' && before.includes('all'))) {
       put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
       if (count.each !== undefined && partOf(count.part)?.aspects.some((a) => a.id === 'nominal_voltage'))
         put(
@@ -180,42 +170,36 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       !/^(?:both|couple|pair)$/.test(words[span.from]?.norm ?? '') &&
       !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)
     ) {
-      const wants = wantsOf(before);
-      const week = weekAt(words, span);
-      const readings = week ? [week] : readTire(span, wants);
+      const place = talk.placeOf(tire, span.from, clause, span);
+      const readings = week ? [week] : readTire(span, rowSoFar(talk, wantsOf(before), place, at));
       for (const r of readings) {
         const unit = r.aspect === 'tread_mid' ? '[in_i]/32' : '[psi]';
-        if (typeof r.value === 'string')
-          put(tire, r.aspect, { is: 'text', text: r.value }, 'identity', 0.85, r.from);
-        else
-          put(
-            tire,
-            r.aspect,
-            { is: 'quantity', value: r.value, unit },
-            'quantity',
-            span.unit ? 0.92 : 0.75,
-            r.from,
-          );
+        const value: Draft['value'] =
+          typeof r.value === 'string'
+            ? { is: 'text', text: r.value }
+            : { is: 'quantity', value: r.value, unit };
+        const [sense, weight] =
+          typeof r.value === 'string'
+            ? (['identity', 0.85] as const)
+            : (['quantity', span.unit ? 0.92 : 0.75] as const);
+        put(tire, r.aspect, value, sense, weight, r.from);
+        noteTire(talk, tire, r, talk.placeOf(tire, r.from, clause, span));
       }
       if (week) done.fill(1, week.from, week.to);
       if (readings.length > 0) continue;
     }
-    const limit = span.unit ? undefined : limitYear(talk, span);
-    const limited = limit ? nearestAlarm(talk, parts, span) : undefined;
-    if (limit && limited) {
-      put(limited, 'replace_by', { is: 'text', text: limit }, 'identity', 0.85);
-      continue;
-    }
-    const longer = words.slice(Math.max(clause.from, span.from - 7), span.from).map((w) => w.norm);
-    const isDated = longer.some((w) => dated.test(w));
-    const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
-    const month = span.unit ? undefined : monthBefore(talk, span);
-    const text = (isDated || since || month) && !span.unit ? dateText(span, month) : undefined;
-    const datedPart = text
-      ? (nearestAlarm(talk, parts, span) ?? parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0])
-      : undefined;
-    if (text && datedPart) {
-      put(datedPart, datedPart === 'tire' ? 'tin' : 'date', { is: 'text', text }, 'identity', 0.8);
+    const date = saidDate(talk, clause, span);
+    const carriers = date ? partsDated(talk, clause, span, parts, date.of) : [];
+    if (date && carriers.length > 0) {
+      for (const p of carriers)
+        put(
+          p,
+          p === 'tire' && date.aspect === 'date' ? 'tin' : date.aspect,
+          { is: 'text', text: date.text },
+          'identity',
+          0.82,
+        );
+      done.fill(1, span.from, Math.max(span.to, date.to));
       continue;
     }
     if (words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit && !count) continue;

@@ -9,6 +9,8 @@ export function isSentenceStart(words: readonly Word[], i: number): boolean {
   if (!before || before.stop === 2 || w.pause >= 1.5) return true;
   if (!w.capital || before.stop === 1 || w.norm === 'i' || w.norm.length < 2 || w.written === before.written)
     return false;
+  // "stamped May of nineteen"
+  if (w.norm === 'may' && /^(?:of|twenty|two|\d+)$/.test(words[i + 1]?.norm ?? '')) return false;
   return (
     isKnownWord(w.norm) &&
     w.norm.length > 1 &&

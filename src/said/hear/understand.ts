@@ -26,6 +26,7 @@ import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
 import { stationPath } from './station-path.ts';
 import { Talk } from './talk.ts';
+import { hearSameWeek } from './tire-row.ts';
 import { setLoadsApart } from './without-load.ts';
 import { type Words, wordsOf } from './word.ts';
 import { knowWritten } from './written-name.ts';
@@ -124,7 +125,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
   const absent = hearAbsence(talk, clause, taken);
   const identity = hearIdentity(talk, clause, taken);
-  const numbers = hearNumbers(talk, clause, taken);
+  const numbers = [...hearNumbers(talk, clause, taken), ...hearSameWeek(talk, clause, taken)];
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
   const states = idle
     ? []
