@@ -31,6 +31,24 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     return true;
   if (before === 'of' && /s$/.test(norm(span.from - 2)) && !span.unit && !/ts$|ss$/.test(norm(span.from - 2)))
     return true;
+  // "end, eleven fifty-two": the clock
+  const [hour, minute] = span.items;
+  if (
+    !span.unit &&
+    span.items.length === 2 &&
+    hour &&
+    minute?.kind === 'small' &&
+    hour.value >= 1 &&
+    hour.value <= 12 &&
+    minute.value < 60 &&
+    (/^(?:end|ended|ending|time|finish|finished|finishing|clock|done|started|since|till|until)$/.test(
+      before,
+    ) ||
+      /^(?:end time|start time|time is|time 's|it 's now|clock says|here at|done at|started at|finished at|stopped at)$/.test(
+        `${norm(span.from - 2)} ${before}`,
+      ))
+  )
+    return true;
   if (!span.unit) {
     const behind = `${next} ${norm(span.to + 1)}`;
     if (/^(?:a pop|a throw|a whack)/.test(behind)) return true;
