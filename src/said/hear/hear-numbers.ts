@@ -11,6 +11,7 @@ import { isMeasuring, measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { partsDated, saidDate } from './number-date.ts';
 import type { NumberSpan } from './number-span.ts';
+import { bothTanks, twinOf } from './number-twin.ts';
 import { canonical } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
 import { inRow, noteTire, rowSoFar, tireOf } from './tire-row.ts';
@@ -266,40 +267,6 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       );
   }
   return out;
-}
-
-/** "Gray and black thirty-eight": one number for the two tanks named as one. */
-function bothTanks(clause: Clause, span: NumberSpan): number | undefined {
-  const m = clause.mentions.filter((x) => !x.aside && x.to <= span.from).at(-1);
-  const value = span.readings[0]?.value ?? 0;
-  const unit = span.unit?.units[0];
-  return m?.parts[0] === 'waste_tanks_under' &&
-    span.from - m.to <= 4 &&
-    (unit === undefined || unit === '[gal_us]' || unit === 'L') &&
-    value >= 8 &&
-    value <= 400
-    ? value
-    : undefined;
-}
-
-/** "The gray and the black are thirty-eight apiece": the other of two named together, which has the same reading. */
-function twinOf(
-  talk: Talk,
-  clause: Clause,
-  span: NumberSpan,
-  part: string,
-  aspect: string,
-): string | undefined {
-  const { words, mentionAt } = talk.marks;
-  const m = clause.mentions.filter((x) => !x.aside && x.to <= span.from).at(-1);
-  if (!m?.parts.includes(part) || measuredFrom(talk.marks, span.from, clause.from) > m.to) return undefined;
-  let back = m.from - 1;
-  while (back > m.from - 3 && /^(?:the|your|both)$/.test(words[back]?.norm ?? '')) back--;
-  if (words[back]?.norm !== 'and') return undefined;
-  const other = mentionAt
-    .to(back)
-    ?.parts.find((p) => p !== part && partOf(p)?.aspects.some((a) => a.id === aspect));
-  return other;
 }
 
 const countValue = (c: Counted): Draft['value'] => ({

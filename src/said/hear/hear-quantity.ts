@@ -2,19 +2,20 @@
 import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { partOf } from '../../catalogue/index.ts';
 import type { Aspect } from '../../catalogue/part.ts';
-import { convert, isSameDimension } from '../../units/quantity.ts';
+import { convert } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
 import { canHave } from './can-have.ts';
 import type { Clause } from './clause.ts';
 import { instrumentAt } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { measuredFrom } from './measuring-words.ts';
-import type { Mention } from './mention.ts';
+import { called } from './number-called.ts';
 import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
-import type { Reading } from './number-reading.ts';
+import { fits, isNumeric, isRoad } from './number-fits.ts';
 import type { NumberSpan } from './number-span.ts';
+import { namedBetween, refersBack, sentenceMentions, sizeOfFault } from './number-subject.ts';
 import { byUnit, general, strongNames } from './quantity-table.ts';
-import { type ReadingName, readingNames } from './reading-names.ts';
+import type { ReadingName } from './reading-names.ts';
 import type { Talk } from './talk.ts';
 import { isTypical, typicalRank } from './typical.ts';
 import { carriedUnit, usualUnit } from './unit-carried.ts';
@@ -30,53 +31,6 @@ export interface Pairing {
   readonly score: number;
 }
 
-/** Miles and inches are both lengths, but never of the same thing. */
-const isRoad = (u: Unit): boolean => u === '[mi_i]' || u === 'km';
-const isNumeric = (a: Aspect): boolean => a.kind === 'quantity' || a.kind === 'count';
-
-/** Readings in the unit of an aspect that its range believes, the likeliest first. */
-function fits(
-  readings: readonly Reading[],
-  a: Aspect,
-  said: { units: readonly Unit[]; times: number; loose?: true } | undefined,
-  usual: (unit: Unit) => Unit | undefined,
-): { value: number; unit: Unit } | undefined {
-  const metric = a.unit && (!said || said.units[0] === '[degF]') ? usual(a.unit) : undefined;
-  for (const r of readings) {
-    const options: { value: number; unit: Unit }[] = [];
-    if (metric) options.push({ value: r.value, unit: metric });
-    if (a.unit === undefined) {
-      if (!said && Number.isInteger(r.value)) options.push({ value: r.value, unit: '1' });
-    } else if (said?.loose) {
-      if (a.unit === 'kW' || a.unit === 'W') options.push({ value: r.value, unit: 'kW' });
-      else options.push({ value: r.value * 1000, unit: a.unit });
-    } else if (said) {
-      const water = a.unit === "[in_i'H2O]" && said.units[0] === '[in_i]';
-      if (
-        isRoad(a.unit) !== isRoad(said.units[0] as Unit) &&
-        (isRoad(a.unit) || isRoad(said.units[0] as Unit))
-      )
-        continue;
-      const unit = water ? a.unit : said.units.find((u) => isSameDimension(u, a.unit as Unit));
-      if (unit) options.push({ value: r.value * said.times, unit });
-    } else {
-      // "half" on a gauge is half of a hundred
-      if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
-      options.push({ value: r.value, unit: a.unit });
-      // "five five" is kilowatts, "fifty-five hundred" is watts
-      if (a.unit === 'kW') options.push({ value: r.value, unit: 'W' });
-      if (a.unit === '[Btu]/h' && r.value >= 5 && r.value <= 80)
-        options.push({ value: r.value * 1000, unit: a.unit });
-      if (a.unit === 'g/mL') options.push({ value: r.value / 1000, unit: a.unit });
-    }
-    for (const o of options) {
-      const inOwn = a.unit === undefined ? o.value : convert(o.value, o.unit, a.unit);
-      if (!a.within || (inOwn >= a.within[0] - 1e-9 && inOwn <= a.within[1] + 1e-9)) return o;
-    }
-  }
-  return undefined;
-}
-
 /** How well the words beside the number name the aspect: 0 where they do not. */
 function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: Aspect): number {
   let best = 0;
@@ -85,6 +39,17 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   );
   for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    // "start battery" is no start
+    if (
+      clause.mentions.some(
+        (m) =>
+          m.from <= hit.from &&
+          m.to >= hit.to &&
+          m.to - m.from > hit.to - hit.from &&
+          !m.parts.includes(part),
+      )
+    )
+      continue;
     // the unit itself names nothing
     if (span.unit && hit.from >= span.bare && hit.to <= span.to) continue;
     // "seventy-five in and sixty-four out": these two belong to the number right before them
@@ -117,77 +82,6 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   return best;
 }
 
-/** Words that call a reading, led up to the number by nothing but measuring words, or right behind it. */
-function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet<string>): ReadingName[] {
-  const { words } = talk.marks;
-  const out: ReadingName[] = [];
-  const take = (names: readonly ReadingName[]): void => {
-    for (const n of names) if (!n.among || [...n.among].some((p) => among.has(p))) out.push(n);
-  };
-  const first = sentenceStart(talk, clause);
-  const start = measuredFrom(talk.marks, span.from, first);
-  for (let i = span.from - 1; i >= Math.max(first, start - 3) && span.from - i < 10; i--) {
-    if (talk.marks.numberAt.to(i + 1)) break;
-    const wide = i > first ? readingNames.at(words, i - 1) : undefined;
-    const hit = wide && wide.length > 1 ? wide : readingNames.at(words, i);
-    const from = hit === wide ? i - 1 : i;
-    if (!hit || from + hit.length > span.from || from + hit.length < start) continue;
-    if (hit.length === 1 && isPlainInOut(words[i]?.norm) && i !== span.from - 1) continue;
-    take(hit.values);
-    if (out.length > 0) break;
-  }
-  if (out.length === 0) {
-    const aspect = inAndOut(talk, span);
-    if (aspect)
-      return (readingNames.at([{ norm: aspect }], 0)?.values ?? []).filter((n) => n.part === 'ac_run');
-  }
-  if (out.length === 0 && (words[span.to - 1]?.stop ?? 2) === 0) {
-    let at = span.to;
-    while (
-      at < span.to + 2 &&
-      /^(?:on|at|the|it|coming|of|going)$/.test(words[at]?.norm ?? '') &&
-      !readingNames.at(words, at)
-    )
-      at++;
-    const hit = readingNames.at(words, at);
-    const end = at + (hit?.length ?? 0);
-    const next = words[end]?.norm ?? '';
-    if (
-      hit &&
-      talk.marks.clauseOf[at] === clause.id &&
-      ((words[end - 1]?.stop ?? 2) > 0 || end >= words.length || next === 'and' || hit.length > 1)
-    )
-      take(hit.values);
-  }
-  return out;
-}
-/** "Eighty-one in and sixty-three out": air that comes back warm and goes out cold. */
-function inAndOut(talk: Talk, span: NumberSpan): 'return' | 'supply' | undefined {
-  const { words, numberAt } = talk.marks;
-  const side = words[span.to]?.norm;
-  const value = span.readings[0]?.value ?? 0;
-  if ((side !== 'in' && side !== 'out') || value < 35 || value > 110) return undefined;
-  for (let i = Math.max(0, span.from - 8); i <= span.from + 8; i++) {
-    const other = numberAt.from(i);
-    if (!other || other === span) continue;
-    const theirs = words[other.to]?.norm;
-    const v = other.readings[0]?.value ?? 0;
-    if (side === 'in' && theirs === 'out' && other.from > span.from && v < value && v > 30) return 'return';
-    if (side === 'out' && theirs === 'in' && other.from < span.from && v > value && v < 112) return 'supply';
-  }
-  return undefined;
-}
-
-const anything = { within: [-1e12, 1e12] } as const;
-
-/** The first word of the clause's sentence, not far back. */
-function sentenceStart(talk: Talk, clause: Clause): number {
-  let i = clause.from;
-  while (i > 0 && clause.from - i < 14 && talk.marks.sentenceOf[i - 1] === clause.sentence) i--;
-  return i;
-}
-const isPlainInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
-
 /** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
 export function pair(
   talk: Talk,
@@ -206,14 +100,16 @@ export function pair(
     last !== undefined &&
     span.from - last.at <= 14 &&
     clause.mentions.every((m) => m.aside) &&
-    (talk.recent[0]?.at ?? -1) < last.at;
+    last.aspect !== 'level' &&
+    last.aspect !== 'gauge' &&
+    !namedBetween(talk, last.at, span.from);
   const all = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
   // "with a burner lit it holds eleven": "it" is what was talked about before
   const goesBack = refersBack(talk, clause, start, span.from);
   const own = new Set(goesBack ? [] : ownMentions.flatMap((m) => m.parts));
-  const said = span.unit ?? carriedUnit(talk, clause, span);
+  const said = span.unit ?? carriedUnit(talk, clause, span) ?? sizeOfFault(talk, span);
   const inClause = new Set((goesBack ? sentenceMentions(talk, clause) : ownMentions).flatMap((m) => m.parts));
   const parts = goesBack
     ? [...all.filter((p) => !inClause.has(p)), ...all.filter((p) => inClause.has(p))]
@@ -301,7 +197,7 @@ export function pair(
       span.items[0]?.kind !== 'fraction'
     )
       return;
-    if (!said && a.id === 'moisture' && span.items[0]?.kind === 'fraction') return;
+    if (!said && a.id === 'moisture' && (span.items[0]?.kind === 'fraction' || span.by !== undefined)) return;
     const rank = span.readings.findIndex((r) => Math.abs(r.value - value.value) < 1e-9);
     const score =
       base +
@@ -351,7 +247,7 @@ export function pair(
   const tool = said || !isLastWord || isYear ? undefined : instrumentAt(talk, span.from);
   const shown = tool && generalAspects.find((g) => g.id === tool.aspect);
   if (tool && shown)
-    parts.slice(0, 3).forEach((p, rank) => {
+    [...(tool.part ? [tool.part] : []), ...parts].slice(0, 3).forEach((p, rank) => {
       if ((tool.of?.test(p) ?? true) && (open || linked.has(p) || own.has(p)))
         offer(p, shown, 2.2 - rank * 0.4, true, tool, 1.6);
     });
@@ -382,49 +278,7 @@ export function pair(
   return best && best.score >= 1.7 ? best : undefined;
 }
 
-/** What was named in the clause's sentence up to its end. */
-const sentenceMentions = (talk: Talk, clause: Clause): Mention[] => {
-  const out: Mention[] = [];
-  for (let i = sentenceStart(talk, clause); i < clause.to; i++) {
-    const m = talk.marks.mentionAt.from(i);
-    if (m && !m.aside) out.push(m);
-  }
-  return out;
-};
-
-/** True where "it" right before the measuring words means something named before the clause: "with a burner lit it holds". */
-function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
-  const { words } = talk.marks;
-  const opening = sentenceStart(talk, clause);
-  const lead = /^(?:and|so|then|but|now|okay)$/.test(words[opening]?.norm ?? '') ? opening + 1 : opening;
-  // "with both airs running, one eighteen volts": the airs are only what it was tested with
-  if (
-    clause.mentions.length === 0 &&
-    clause.from > lead + 1 &&
-    /^(?:with|without|under)$/.test(words[lead]?.norm ?? '')
-  )
-    return true;
-  // "both airs on, one sixteen": they are the load, not what is read
-  const last = clause.mentions.filter((m) => !m.aside && m.to <= at).at(-1);
-  if (
-    last &&
-    /^(?:on|running|going|off|lit|open)$/.test(words[last.to]?.norm ?? '') &&
-    at - last.to <= 2 &&
-    (last.to + 1 === at ||
-      (words[last.to]?.stop ?? 0) > 0 ||
-      /^(?:it|i|she)$/.test(words[at - 1]?.norm ?? ''))
-  )
-    return true;
-  const first = clause.mentions.find((m) => !m.aside);
-  if (!first || (first.from >= start && first.to > start)) return false;
-  let it = -1;
-  for (let i = Math.max(start, first.to); i < at && it < 0; i++)
-    if (/^(?:it|she|he)$/.test(words[i]?.norm ?? '')) it = i;
-  if (it < 0) return false;
-  for (let i = sentenceStart(talk, clause); i < first.from; i++)
-    if (/^(?:with|without|under)$/.test(words[i]?.norm ?? '')) return true;
-  return false;
-}
+const anything = { within: [-1e12, 1e12] } as const;
 
 /** True when the part can have a reading in one of the units. */
 const canHaveAny = (part: string, units: readonly Unit[]): boolean =>

@@ -89,7 +89,8 @@ function hundreds(
 ): { value: number; next: number; scaled: boolean } | undefined {
   const head = headAt(words, i);
   if (!head) return undefined;
-  if (!scaleAt(words, head.next, 'hundred')) return { ...head, scaled: false };
+  if (!(head.next === i && words[i]?.norm === 'hundred') && !scaleAt(words, head.next, 'hundred'))
+    return { ...head, scaled: false };
   const value = head.value * 100;
   const at = pastAnd(words, head.next + 1);
   const rest = isJoined(words, at) ? below100(words, at) : undefined;
