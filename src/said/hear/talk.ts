@@ -20,6 +20,10 @@ export class Talk {
   recent: { parts: readonly string[]; at: number; weak: boolean }[] = [];
   /** The failure heard last, and where: a measure right after it is of it. */
   fault: { readonly part: string; readonly place?: string; readonly at: number } | undefined;
+  /** The clause in which something was last said to be there: a list may go on from it. */
+  listed: { readonly at: number; readonly sentence: number } | undefined;
+  /** The part a job was last spoken of, and where. */
+  advised: { readonly part: string; readonly at: number } | undefined;
   /** The parts last said to be not known, and where. */
   unknownOf: { readonly parts: readonly string[]; readonly at: number } | undefined;
   /** The part whose failure was last given a reason, and where. */

@@ -214,6 +214,6 @@ export const looksAgain = phraseList(
 /** It is there. */
 export const presences = phraseList(
   list(
-    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, do have, we do have, i have all, i have both, i've got both, in here is, also got, and a",
+    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, you're gonna have, you're going to have, you'll have, you're getting, you get, you're gonna get, you got, you've also got, over here we have, over here is, over here you've got, in here you've got, it also has, goes with her, i got, i've got the, he's got the, she's got the, he left the, they left the, they left you, comes equipped with, set up with, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, do have, we do have, i have all, i have both, i've got both, in here is, also got, and a",
   ),
 );
