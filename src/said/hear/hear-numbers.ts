@@ -10,6 +10,7 @@ import { readTire, weekAt } from './hear-tire.ts';
 import { isMeasuring, measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
 import { partsDated, saidDate } from './number-date.ts';
+import { endsPhrase } from './number-end.ts';
 import type { NumberSpan } from './number-span.ts';
 import { bothTanks, twinOf } from './number-twin.ts';
 import { canonical } from './quantity-table.ts';
@@ -169,11 +170,14 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     if (
       tire &&
       !/^(?:both|couple|pair)$/.test(words[span.from]?.norm ?? '') &&
+      !/^(?:these|those|other|next|last)$/.test(before.at(-1) ?? '') &&
       !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)
     ) {
       const place = talk.placeOf(tire, span.from, clause, span);
+      const counts = !span.unit && !endsPhrase(talk, span);
       const readings = week ? [week] : readTire(span, rowSoFar(talk, wantsOf(before), place, at));
       for (const r of readings) {
+        if (counts && typeof r.value === 'number') continue;
         const unit = r.aspect === 'tread_mid' ? '[in_i]/32' : '[psi]';
         const value: Draft['value'] =
           typeof r.value === 'string'

@@ -14,12 +14,14 @@ export interface NumberItem {
 const pronounBefore = new Set(
   (
     'this that which each other any every another no only inner outer front rear left right middle top bottom new old big little good bad ' +
-    'nice nicer last first third second same inside outside the my your his her our their driver passenger main back wrong right next ' +
+    'nice nicer older newer bigger smaller blue white red gray grey green silver tan black brown yellow which last first third second same inside outside the my your his her our their driver passenger main back wrong right next ' +
     'someone no-one'
   ).split(' '),
 );
 const pronounAfter = new Set(
-  "'s that which who more side thing day time way i we you they he for was had has".split(' '),
+  "'s that which who more side thing day time way i we you they he for was had has is isn't isn't works work needs looks goes does doesn't won't will don't wasn't came comes got wants manages can can't cannot feels sounds".split(
+    ' ',
+  ),
 );
 
 /** True when "one" at `i` stands for a thing, not for a number. */

@@ -31,6 +31,8 @@ const rowOf = (talk: Talk): Row => {
 };
 
 const isTire = (p: string): boolean => p === 'tire' || p === 'spare_tire';
+/** Named among tires without a change of talk. */
+const beside = (p: string): boolean => isTire(p) || p === 'wheels_lugs' || p === 'tpms';
 const brakes = /^(?:brake|brakes|pad|pads|lining|linings|shoe|shoes|rotor|rotors|drum|drums|disc|discs)$/;
 
 /** The tire that a number may be a reading of. */
@@ -45,15 +47,25 @@ export function tireOf(
   if (clause.places.some((p) => p.side && p.depth) && parts.includes('tire')) return 'tire';
   const row = rowOf(talk);
   const { words, mentionAt } = talk.marks;
-  if (span.from - row.at > (span.unit?.units[0] === '[in_i]/32' ? 80 : 24)) {
-    if (span.unit?.units[0] !== '[in_i]/32') return undefined;
+  // "the outer is dated 2220"
+  const code = span.items.length === 1 ? (span.items[0]?.written ?? '') : '';
+  if (
+    /^(?:0[1-9]|[1-4]\d|5[0-3])(?:0[5-9]|[12]\d)$/.test(code) &&
+    clause.places.some((p) => p.depth || (p.side && p.end)) &&
+    /^(?:dated|date|code|dot|stamped|is|'s)$/.test(words[span.from - 1]?.norm ?? '') &&
+    !parts.slice(0, 1).some((p) => !beside(p) && clause.mentions.some((m) => m.parts.includes(p)))
+  )
+    return 'tire';
+  const inThirtySeconds = span.unit?.units[0] === '[in_i]/32';
+  if (span.from - row.at > (inThirtySeconds ? 80 : 24)) {
+    if (!inThirtySeconds) return undefined;
     for (let i = span.from - 1; i >= 0 && span.from - i < 30; i--)
       if (brakes.test(words[i]?.norm ?? '')) return undefined;
     return words.slice(span.to, span.to + 6).some((w) => brakes.test(w.norm)) ? undefined : 'tire';
   }
   for (let i = span.from - 1; i > row.at; i--) {
     const m = mentionAt.from(i);
-    if (m && !m.aside && !m.weak && !m.parts.some(isTire)) return undefined;
+    if (m && !m.aside && !m.weak && !m.parts.some(beside) && !inThirtySeconds) return undefined;
     if (brakes.test(words[i]?.norm ?? '')) return undefined;
   }
   return row.part;

@@ -11,6 +11,7 @@ import { hearEffort } from './hear-effort.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
+import { hearOne } from './hear-one.ts';
 import { hearPraise } from './hear-praise.ts';
 import { hearAbsence, hearPresence } from './hear-presence.ts';
 import { hearRoad } from './hear-road.ts';
@@ -126,7 +127,11 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
   const absent = hearAbsence(talk, clause, taken);
   const identity = hearIdentity(talk, clause, taken);
-  const numbers = [...hearNumbers(talk, clause, taken), ...hearSameWeek(talk, clause, taken)];
+  const numbers = [
+    ...hearOne(talk, clause, taken),
+    ...hearNumbers(talk, clause, taken),
+    ...hearSameWeek(talk, clause, taken),
+  ];
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
   const states = idle
     ? []
