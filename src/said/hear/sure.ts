@@ -19,4 +19,4 @@ export const straight = (score: number, [offset = 0, slope = 1]: readonly number
   1 / (1 + Math.exp(-(offset + slope * score)));
 
 /** What is less sure than this is more likely wrong than a person would bear to read; its words stay in the transcript, unused. */
-export const leastSure = 0.3;
+export const leastSure = 0.2;
