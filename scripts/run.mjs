@@ -8,6 +8,7 @@ const jobs = {
   'hear-fuzz': 'scripts/hear-fuzz.ts',
   'fit-sure': 'scripts/fit-sure.ts',
   'fit-stops': 'scripts/fit-stops.ts',
+  'said-score': 'scripts/said-score.ts',
   'hear-score': 'scripts/hear-score.ts',
 };
 const name = process.argv[2];

@@ -1,7 +1,12 @@
 // Why: how well talk is heard, walk by walk, and whether "sure" keeps its promise, measured anew whenever the pages are made.
 import { measureWalk, sealedWalks, type WalkScore, walkNames } from '../../test/walks/walk-score.ts';
-import { reliabilityOf, type SureRow, sureRows } from '../../test/walks/walk-sure.ts';
-import { fitLogistic } from '../logistic.ts';
+import {
+  leftOut,
+  reliabilityOf,
+  type SureRow,
+  straightenedLeftOut,
+  sureRows,
+} from '../../test/walks/walk-sure.ts';
 import { head, page, row } from './page.ts';
 
 const pct = (n: number): string => `${(100 * n).toFixed(1)} %`;
@@ -55,14 +60,6 @@ const columns = head(
   'denials lost',
 );
 
-/** Rows whose probabilities come from weights fitted without their own walk. */
-function leftOut(walks: readonly (readonly SureRow[])[]): SureRow[] {
-  return walks.flatMap((rows, i) => {
-    const weights = fitLogistic(walks.flatMap((o, k) => (k === i ? [] : o)));
-    return rows.map((r) => ({ ...r, weights }));
-  });
-}
-
 function curveTable(rows: readonly SureRow[]): string[] {
   const { bands, brier, gap } = reliabilityOf(rows);
   return [
@@ -93,7 +90,7 @@ function curvePicture(open: readonly SureRow[], sealed: readonly SureRow[]): str
     const [, y] = at(0, v).split(',');
     return `<text x="${x}" y="338" text-anchor="middle">${100 * v} %</text><text x="34" y="${y}" text-anchor="end" dominant-baseline="middle">${100 * v}</text>`;
   });
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 372 380" role="img" aria-labelledby="t" font-family="sans-serif" font-size="11"><title id="t">Promised against right: observations of the walks left out of the fit, and of the walks that are only scored</title><rect width="372" height="380" fill="#fff"/><path d="M${at(0, 0)}L${at(1, 1)}" stroke="#999" stroke-dasharray="4 4"/><path d="M${at(0, 1)}V320H340" fill="none" stroke="#333"/>${ticks.join('')}${line(open, '#0b5fa5', '')}${line(sealed, '#a3480b', ' stroke-dasharray="6 3"')}<text x="40" y="358" fill="#0b5fa5">solid: walks worked with, each left out of its own fit</text><text x="40" y="373" fill="#a3480b">dashed: walks that are only scored</text></svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 372 380" role="img" aria-labelledby="t" font-family="sans-serif" font-size="11"><title id="t">Promised against right: observations of the walks left out of the fit, and of the walks that are only scored</title><rect width="372" height="380" fill="#fff"/><path d="M${at(0, 0)}L${at(1, 1)}" stroke="#999" stroke-dasharray="4 4"/><path d="M${at(0, 1)}V320H340" fill="none" stroke="#333"/>${ticks.join('')}${line(open, '#0b5fa5', '')}${line(sealed, '#a3480b', ' stroke-dasharray="6 3"')}<text x="40" y="358" fill="#0b5fa5">solid: walks worked with, each left out of its own fit</text><text x="40" y="373" fill="#a3480b">dashed: walks only scored, each set straight by the others</text></svg>\n`;
 }
 
 /** docs/generated/hearing.md and its picture. */
@@ -103,7 +100,7 @@ export function hearingPages(): Record<string, string> {
   const of = (sealed: boolean): readonly (readonly [string, WalkScore])[] =>
     [...scores].filter(([w]) => sealedWalks.has(w) === sealed);
   const openRows = leftOut(names.filter((w) => !sealedWalks.has(w)).map((w) => sureRows(w)));
-  const sealedRows = names.filter((w) => sealedWalks.has(w)).flatMap((w) => sureRows(w));
+  const sealedRows = straightenedLeftOut(names.filter((w) => sealedWalks.has(w)).map((w) => sureRows(w)));
   const table = (sealed: boolean): string[] => [
     ...columns,
     ...of(sealed).map(([w, s]) => scoreRow(w, s)),
@@ -131,11 +128,11 @@ export function hearingPages(): Record<string, string> {
         '',
         '![Promised against right](hearing-reliability.svg)',
         '',
-        'Each observation carries a probability (src/said/hear/sure.ts), fitted on the walks worked with. Walks worked with, each by weights fitted on the others:',
+        'Each observation carries a probability (src/said/hear/sure.ts), fitted on the walks worked with and set straight by two numbers on the walks that are only scored. Walks worked with, each by weights fitted on the others:',
         '',
         ...curveTable(openRows),
         '',
-        'Walks that are only scored, by the weights in use:',
+        'Walks that are only scored, each set straight by the others:',
         '',
         ...curveTable(sealedRows),
       ],

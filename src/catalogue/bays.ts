@@ -223,7 +223,7 @@ export const baysParts: readonly Part[] = [
           'bank resting',
           'sitting',
         ],
-        within: [9, 60],
+        within: [5, 60],
       },
       {
         id: 'load_voltage',

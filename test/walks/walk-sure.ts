@@ -1,7 +1,8 @@
 // Why: whether "sure" means what it says is measured on the annotated walks; the fit and the page in docs share how.
 import { readFileSync } from 'node:fs';
+import { fitLogistic } from '../../scripts/logistic.ts';
 import { hearWithFeatures } from '../../src/said/hear/hear.ts';
-import { sureOf } from '../../src/said/hear/sure.ts';
+import { scoreOf, straight, sureOf } from '../../src/said/hear/sure.ts';
 import { readTranscript } from '../../src/said/transcript/read-transcript.ts';
 import { measureRows, walkFolder } from './walk-score.ts';
 
@@ -9,7 +10,8 @@ import { measureRows, walkFolder } from './walk-score.ts';
 export interface SureRow {
   readonly x: readonly number[];
   readonly right: boolean;
-  readonly weights?: readonly number[];
+  /** Its probability, where another than the one in use is asked about. */
+  readonly p?: number;
 }
 
 /** Every observation of a walk but praise, which is no finding. */
@@ -28,6 +30,27 @@ export function sureRows(walk: string, dir: URL = walkFolder): SureRow[] {
   );
 }
 
+/** Rows of walks that were worked with, each walk by weights fitted on the others. */
+export const leftOut = (walks: readonly (readonly SureRow[])[]): SureRow[] =>
+  walks.flatMap((rows, i) => {
+    const weights = fitLogistic(walks.flatMap((o, k) => (k === i ? [] : o)));
+    return rows.map((r) => ({ ...r, p: straight(scoreOf(r.x, weights), [0, 1]) }));
+  });
+
+/** Offset and slope that set scores straight on these rows. */
+export const straightened = (rows: readonly SureRow[], weights?: readonly number[]): number[] =>
+  fitLogistic(
+    rows.map((r) => ({ x: [1, scoreOf(r.x, weights)], right: r.right })),
+    0.01,
+  );
+
+/** Rows of walks that are only scored, each walk set straight by the others. */
+export const straightenedLeftOut = (walks: readonly (readonly SureRow[])[]): SureRow[] =>
+  walks.flatMap((rows, i) => {
+    const map = straightened(walks.flatMap((o, k) => (k === i ? [] : o)));
+    return rows.map((r) => ({ ...r, p: straight(scoreOf(r.x), map) }));
+  });
+
 /** One band of the reliability curve: what was promised and what held. */
 export interface Band {
   readonly from: number;
@@ -43,7 +66,7 @@ export function reliabilityOf(rows: readonly SureRow[]): {
   readonly brier: number;
   readonly gap: number;
 } {
-  const points = rows.map((r) => ({ p: sureOf(r.x, r.weights), right: r.right }));
+  const points = rows.map((r) => ({ p: r.p ?? sureOf(r.x), right: r.right }));
   const bands = Array.from({ length: 10 }, (_, k): Band => {
     const own = points.filter((q) => Math.min(9, Math.floor(q.p * 10)) === k);
     const n = Math.max(1, own.length);

@@ -1,66 +1,85 @@
 // Why: people correct themselves aloud; the later word replaces the earlier, and both are kept.
-
+import { carriedNumber } from './carry-number.ts';
 import type { Draft } from './clause.ts';
 import type { Marks } from './marks.ts';
-import { corrections } from './trigger-words.ts';
+import type { Scopes } from './scope.ts';
+import { takeBacks } from './take-back.ts';
 
-/** Which drafts are taken back, and by which later ones. */
+/** The drafts as they stand after correction; which are taken back, and by which others. */
 export interface Corrected {
+  readonly drafts: readonly Draft[];
   /** Index of a draft -> indexes of those it replaces. */
   readonly replaces: ReadonlyMap<number, readonly number[]>;
   readonly retracted: ReadonlySet<number>;
 }
 
-const isTakenBack = (a: Draft, b: Draft): boolean =>
-  a.sense === b.sense &&
-  (a.sense === 'quantity' ? a.value.is === b.value.is : a.aspect === b.aspect || a.part === b.part) &&
-  (a.part === b.part || a.aspect === b.aspect);
-
 /** How far before and after a trigger, in words, the wrong and the right one may stand. */
-const back = 12;
-const ahead = 18;
+const back = 14;
+const ahead = 20;
+
+const isState = (d: Draft): boolean => d.value.is === 'state';
+const isTakenBack = (a: Draft, b: Draft): boolean =>
+  isState(a) && isState(b)
+    ? a.part === b.part && (a.polarity !== b.polarity || (a.sense === b.sense && a.aspect === b.aspect))
+    : a.sense === b.sense &&
+      (a.sense === 'quantity' ? a.value.is === b.value.is : a.aspect === b.aspect || a.part === b.part) &&
+      (a.part === b.part || a.aspect === b.aspect);
 
 /** Finds self-corrections among drafts in order of their words. */
-export function correctDrafts(marks: Marks, drafts: readonly Draft[]): Corrected {
-  const replaces = new Map<number, number[]>();
-  const retracted = new Set<number>();
-  const { words } = marks;
-  for (let i = 0; i < words.length; i++) {
-    const hit = corrections.at(words, i, 1);
-    const bareNo =
-      !hit && words[i]?.norm === 'no' && (words[i]?.stop ?? 0) === 1 && (words[i - 1]?.stop ?? 0) >= 1;
-    if (!hit && !bareNo) continue;
-    const end = i + (hit?.length ?? 1);
-    const said = words
-      .slice(i, end)
-      .map((w) => w.norm)
-      .join(' ');
-    if (
-      /^(?:wait|sorry|rather|actually|i mean|back up|strike|correction)$/.test(said) &&
-      words[i - 1]?.norm === 'say'
-    )
+export function correctDrafts(marks: Marks, scopes: Scopes, heard: readonly Draft[]): Corrected {
+  const drafts = [...heard];
+  const gone = new Set<Draft>();
+  const instead = new Map<Draft, Draft[]>();
+  const put = (right: Draft, wrong: Draft): void => {
+    if (right === wrong || gone.has(right)) return;
+    instead.set(right, [...(instead.get(right) ?? []), wrong]);
+    gone.add(wrong);
+  };
+  for (const t of takeBacks(marks)) {
+    const first = firstFrom(drafts, t.from - back);
+    const near = drafts.slice(first, firstFrom(drafts, t.to + 2 * ahead));
+    const wrong = near.filter((d) => d.at < t.from).at(-1);
+    if (!wrong || wrong.sense === 'claim' || gone.has(wrong)) continue;
+    const carried = carriedNumber(marks, scopes, wrong, t);
+    if (carried) {
+      const { span } = carried;
+      const there = near.filter((d) => d.at >= span.from && d.at < span.to);
+      const alike = there.find((d) => d.part === wrong.part && d.aspect === wrong.aspect);
+      const right = alike ?? carried.draft;
+      // what was made of the number or of the words of correction themselves
+      for (const d of near)
+        if (
+          d !== right &&
+          ((there.includes(d) && d.sense === wrong.sense) || (d.at >= t.from && d.at < t.to))
+        )
+          drafts.splice(drafts.indexOf(d, first), 1);
+      if (!alike) drafts.splice(firstFrom(drafts, right.at + 1), 0, right);
+      for (const d of near) if (d.at === wrong.at && d.sense === wrong.sense) put(right, d);
       continue;
-    const wrong = lastBefore(drafts, i, (d) => i - d.at <= back && !retracted.has(d.at));
-    if (wrong !== undefined) {
-      const old = drafts[wrong] as Draft;
-      const right = drafts.findIndex(
-        (d, k) => k !== wrong && d.at >= end && d.at - end <= ahead && isTakenBack(old, d),
-      );
-      if (right >= 0) {
-        replaces.set(right, [...(replaces.get(right) ?? []), wrong]);
-        retracted.add(wrong);
-      } else if (/scratch|strike|correct|misspoke|take that back|disregard|ignore/.test(said))
-        retracted.add(wrong);
     }
-    i = end - 1;
+    if (t.weak) continue;
+    const right = near.find((d) => d.at >= t.to && d.at - t.to <= ahead && isTakenBack(wrong, d));
+    if (right) put(right, wrong);
+    else if (t.drops) gone.add(wrong);
   }
-  return { replaces, retracted };
+  const at = new Map(drafts.map((d, i) => [d, i]));
+  const indexOf = (d: Draft): number => at.get(d) ?? -1;
+  const replaces = new Map<number, number[]>();
+  for (const [right, wrongs] of instead) {
+    const those = wrongs.map(indexOf).filter((i) => i >= 0);
+    if (indexOf(right) >= 0 && those.length > 0) replaces.set(indexOf(right), those);
+  }
+  return { drafts, replaces, retracted: new Set([...gone].map(indexOf).filter((i) => i >= 0)) };
 }
 
-function lastBefore(drafts: readonly Draft[], i: number, may: (d: Draft) => boolean): number | undefined {
-  for (let k = drafts.length - 1; k >= 0; k--) {
-    const d = drafts[k] as Draft;
-    if (d.at < i) return d.sense !== 'claim' && may(d) ? k : undefined;
+/** Index of the first draft that turns on word `at` or a later one. */
+function firstFrom(drafts: readonly Draft[], at: number): number {
+  let low = 0;
+  let high = drafts.length;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if ((drafts[mid] as Draft).at < at) low = mid + 1;
+    else high = mid;
   }
-  return undefined;
+  return low;
 }

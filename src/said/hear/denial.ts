@@ -14,6 +14,8 @@ export interface Denials {
   readonly reach: number;
   /** A list after a denial is denied to its end, whatever its length ("no A, B or C"). */
   readonly lists?: true;
+  /** A denial may stand alone behind what it denies ("smell of smoke, none"), and what would cure a failure leaves it there. */
+  readonly talk?: true;
 }
 
 /** The triggers of the trade. */
@@ -23,7 +25,12 @@ export const ownDenials: Denials = {
   pseudo: notDenial,
   ends: scopeEnds,
   reach: 9,
+  talk: true,
 };
+
+/** Denied, these leave the failure where it is: "they never fixed the leak". */
+const cures =
+  /^(?:fix|fixed|fixing|repair|repaired|patch|patched|stop|stopped|stopping|cure|cured|mend|mended|replace|replaced|address|addressed|touch|touched|hide|hides|hid|tell|told|mention|mentioned|bother|bothers|mind|care|matter|know|like|love|trust|understand)$/;
 
 /** For each word 1 where it is denied. Linear in the length of the stream. */
 export function deniedIn(marks: Marks, by: Denials): Uint8Array {
@@ -40,6 +47,7 @@ export function deniedIn(marks: Marks, by: Denials): Uint8Array {
     if (before && !(words[i]?.norm === 'no' && words[i]?.stop === 1)) {
       for (let k = i + before.length, left = by.reach; k < n && left > 0; k++, left--) {
         if (sentenceOf[k] !== sentenceOf[i] || by.ends.at(words, k)) break;
+        if (by.talk && cures.test(words[k]?.norm ?? '')) break;
         if (!by.lists && clauseOf[k] !== clauseOf[i] && !isList(marks, k, i)) break;
         denied[k] = 1;
       }
@@ -48,8 +56,24 @@ export function deniedIn(marks: Marks, by: Denials): Uint8Array {
     if (after)
       for (let k = i - 1, left = by.reach; k >= 0 && left > 0 && clauseOf[k] === clauseOf[i]; k--, left--)
         denied[k] = 1;
+    if (by.talk && isAnswer(marks, i)) for (const k of asked(marks, i)) denied[k] = 1;
   }
   return denied;
+}
+
+/** "Leaks, none." "Smell of smoke no": a denial that stands alone at the end. */
+const isAnswer = (marks: Marks, i: number): boolean =>
+  i > 0 &&
+  /^(?:no|none|nope|nil|zero|nada|negative|nowhere)$/.test(marks.words[i]?.norm ?? '') &&
+  marks.sentenceOf[i - 1] === marks.sentenceOf[i] &&
+  (marks.words[i]?.stop !== 0 || marks.clauseOf[i + 1] !== marks.clauseOf[i]);
+
+/** The words such a denial answers: those before it in its clause, or the short clause before it. */
+function asked(marks: Marks, i: number): number[] {
+  const out: number[] = [];
+  const of = marks.clauseOf[i - 1];
+  for (let k = i - 1; k >= 0 && marks.clauseOf[k] === of; k--) out.push(k);
+  return out.length <= 5 ? out : [];
 }
 
 /** "no chips, cracks or leaks": a denial runs on over commas while only single words follow. */

@@ -9,6 +9,7 @@ import { wordTable } from './word-table.ts';
 /** Parts meant by the failure itself where no part that suits was named, likeliest first. */
 const implied: Readonly<Record<string, string>> = wordTable({
   smoke: 'engine',
+  smell: 'interior',
   lit: 'dash_gauges',
   'operates/pulling': 'alignment',
 });
@@ -44,6 +45,8 @@ export function failedPart(
   const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;
+  if (wanted === 'alignment' && !/brake|steering|alignment|tire|suspension|hitch|tow/.test(part))
+    return wanted;
   const n = talk.marks.words[from]?.norm ?? '';
   if (to - from === 1 && inOrder.some(([w, p]) => w.test(n) && p.test(part))) return undefined;
   const own = clause.mentions.some((m) => m.parts.includes(part));

@@ -24,7 +24,7 @@ const closing = set(
 );
 /** What the speaker has along, and people: not the coach's. */
 const ofSpeaker = set(
-  'phone phones paper pen pencil glove gloves hand hands finger fingers knee knees nose sock socks boot boots voice cup flashlight notebook clipboard tape head ears eyes fella guy kid dog cat lead leads probe jacket coat rag sleeve pants mic microphone recorder joke stuff idea luck news weather',
+  'phone phones paper pen pencil glove gloves hand hands finger fingers knee knees palm nose sock socks boot boots voice cup flashlight notebook clipboard tape head ears eyes fella guy kid dog cat lead leads probe jacket coat rag sleeve pants mic microphone recorder joke stuff idea luck news weather',
 );
 const isLinking = (n: string): boolean => /^(?:is|was|'s|are|were|'re|got|gets|went|just|has)$/.test(n);
 /** Nouns that are a place on the thing. */
@@ -37,6 +37,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
   const n = norm(i);
   const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
+  if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
   if (n === 'soft') return afterSoft.test(next);
   if (n === 'low')
@@ -47,13 +48,13 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1)) || next === 'through';
   if (n === 'flat')
     return (
-      /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground)$/.test(next) ||
+      /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground|on|against)$/.test(next) ||
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
       talk.marks.numberAt.to(i) !== undefined
     );
   if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
   if (/^smells?$/.test(n))
-    return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || next === 'like';
+    return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || next === 'like' || next === 'it';
   if (n === 'warm')
     return (
       talk.scopes.denied[i] === 1 ||
@@ -89,6 +90,31 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'sink' || n === 'sinks')
     return !/^(?:it|they|jacks?|corner|slide|room|nothing|floor|which|slowly|ones?|side|and)$/.test(
       norm(i - 1),
+    );
+  if (/^scratch$/.test(n)) return next === 'that' || next === 'it';
+  if (/^slow(?:ly|er)?$/.test(n))
+    return (
+      !/^(?:is|'s|are|'re|was|were|real|really|pretty|little|bit|run|runs|move|moves|come|comes|go|goes|going|too|very|kinda|so|awful|awfully|hair|tad|ran|somewhat|pulls|cools|heats|opens|closes|fills|drains|charges|cranks|turns|retracts|extends|lifts|painfully|being|kind|sort|of|up|down|in|out|it|them|seems|mighty)$/.test(
+        norm(i - 1),
+      ) &&
+      !/^(?:to|leak|on|going|coming|drip|leaks|retract|extend|crank|response)$/.test(next) &&
+      i > clause.from + 1 &&
+      !clause.mentions.some((m) => m.to === i)
+    );
+  if (/^stick|^stuck|^sticks/.test(n) && (next === 'to' || next === 'with')) return n !== 'stuck';
+  if (n === 'blank' && norm(i - 1) === 'a') return true;
+  if (n === 'short') return true;
+  if (n === 'spit' || n === 'sweat' || n === 'lie') return true;
+  if (/^sag/.test(n)) return next === 'to';
+  if (n === 'break' && /^(?:pads?|lights?|controller|fluid|drums?|shoes?|lines?|pedal)$/.test(next))
+    return true;
+  if (/^quits?$/.test(n))
+    return (
+      /ing$/.test(next) ||
+      /^(?:like|at)$/.test(next) ||
+      talk.marks.words
+        .slice(clause.from, i)
+        .some((w) => /^(?:comes?|came|kicks?|starts|cycles)$/.test(w.norm))
     );
   if (n === 'quit') return norm(i - 1) === 'and' && next === 'like';
   return false;

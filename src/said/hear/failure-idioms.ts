@@ -7,6 +7,11 @@ type Row = readonly [aspect: string, state: State, phrases: string];
 /** Adjectives and idioms said of a thing. */
 export const failureIdioms: readonly Row[] = [
   [
+    'swelling',
+    'swollen',
+    'swole, swole up, swelled up, a knot, knot on it, egg on it, goose egg, potato chipped',
+  ],
+  [
     'leak',
     'weeping',
     'wet with oil, wet with fluid, wet with coolant, wet with grease, wet with fuel, wet with diesel, oil all over, oil all down, oil down, oil running, fresh oil, wet around the seal, wet at the seal, wet around the fitting, wet at the fitting, oil soaked, grease slung, slinging grease, slung grease, oil spot, oil spots, an oil leak',
@@ -14,13 +19,13 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'fails',
-    'dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput, had it, has had it, had its day, done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
-      'not a peep, not a click, not a sound, not a spark, not a flicker, nary a, nothing comes out, nothing came out, nothing there, nothing out of it, got nothing, gets nothing, get nothing, gives nothing, deader, no workie, dont do squat, does squat, dont do nothing, aint doing nothing, not doing anything, not doing nothing, doing nothing, no sign of life, no signs of life, no life in it, no juice, not getting any, finished, ruined, wrecked, useless, worthless, a goner, goner, garbage, scrap, non operational, nonoperational, non functional, defunct, dark, blank',
+    'dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput,  done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
+      "not a peep, not a click, not a sound, not a spark, not a flicker, nary a, nothing comes out, nothing came out, nothing there, nothing out of it, got nothing, gets nothing, get nothing, gives nothing, deader, don't do squat, doesn't do squat, does squat, don't do nothing, doesn't do nothing, doesn't do anything, won't do anything, don't do anything, did nothing, ain't doing nothing, ain't worth, has had it, had its day, have had it, ain't doing squat, not doing anything, not doing nothing, doing nothing, no sign of life, no signs of life, no life in it, no juice, not getting any, finished, ruined, wrecked, useless, worthless, a goner, goner, garbage, scrap, non operational, nonoperational, non functional, defunct, dark, blank",
   ],
   [
     'condition',
     'poor',
-    'seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isnt right, aint right, wrong with',
+    "seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isn't right, ain't right, don't look right, doesn't look right, ain't good, isn't good, no longer any good, wrong with",
   ],
   [
     'age',
@@ -78,12 +83,12 @@ export const failureIdioms: readonly Row[] = [
   [
     'damage',
     'broken',
-    'in pieces, in two, in half, in bits, broke in two, busted off, busted out, held by one, hanging by a thread, hanging by one, taped together, zip tied, zip ties, duct taped',
+    'in pieces, broke in two, busted off, busted out, held by one, hanging by a thread, hanging by one, taped together, zip tied, zip ties, duct taped',
   ],
   [
     'damage',
     'bent',
-    'a bend to it, a bend in it, out of round, out of line, out of alignment, out of whack, cocked, askew, catawampus, cattywampus, whopperjawed, sideways, crooked, caddywampus',
+    'a bend to it, a bend in it, out of round, out of line, out of alignment, out of whack, cocked, askew, catawampus, cattywampus, whopperjawed, crooked, caddywampus',
   ],
   [
     'damage',
@@ -135,12 +140,12 @@ export const failureIdioms: readonly Row[] = [
   [
     'level',
     'low',
-    'on the low side, low side, running low, a quart low, down a quart, half a quart low, quart low, down on, way down, below the plates, under the plates, below the mark, under the minimum, at the minimum, off the stick, off the dipstick, under half, short of full, not full, needs topping, needs water, bone dry in the, low water, below the fill',
+    'on the low side, low side, running low, a quart low, down a quart, half a quart low, quart low, way down, below the plates, under the plates, below the mark, under the minimum, at the minimum, off the stick, off the dipstick, under half, short of full, not full, needs topping, needs water, bone dry in the, low water, below the fill',
   ],
   [
     'reading',
     'fails',
-    'off by, way off, a lie, wrong, not accurate, inaccurate, unreliable, cant be trusted, dont trust, not to be trusted, out to lunch',
+    "is jumping, jumps around, jumping around, bouncing around, off by, way off, wrong, not accurate, inaccurate, unreliable, can't be trusted, don't trust, not to be trusted, out to lunch",
   ],
   [
     'clogged',

@@ -57,7 +57,7 @@ export const failureVerbs: readonly Row[] = [
     'separated',
     'separated',
     '',
-    'separate, detach, gap, pull away, pull loose, pull out, pull off, peel back, peel away, peel up, peel off, come/came/come loose, come/came/come off, come/came/come apart, come/came/come undone, come/came/come away, come/came/come unstuck, come/came/come adrift, come/came/come up at, fall/fell/fallen off, fall/fell/fallen out, fall/fell/fallen down, fall/fell/fallen apart, work loose, work out, back off, back out, back itself out, let/let go, let/let loose, pop off, pop out, pop loose, pop up, hang/hung down, hang/hung by, hang/hung loose, hang/hung on by, turn loose, give/gave/given way, curl, curl up, shrink/shrank/shrunk, shrink/shrank/shrunk back, open up',
+    'separate, detach, gap, pull away, pull loose, pull out, pull off, peel back, peel away, peel up, peel off, come/came/come loose, come/came/come off, come/came/come apart, come/came/come undone, come/came/come away, come/came/come unstuck, come/came/come adrift, come/came/come up at, fall/fell/fallen off, fall/fell/fallen out, fall/fell/fallen down, fall/fell/fallen apart, work loose, work out, let/let go, let/let loose, pop off, pop loose, hang/hung down, hang/hung by, hang/hung loose, hang/hung on by, turn loose, give/gave/given way, curl, curl up, shrink/shrank/shrunk, shrink/shrank/shrunk back, open up',
   ],
   ['peel', 'peeling', '', 'peel, flake, flake off'],
   [
@@ -97,7 +97,7 @@ export const failureVerbs: readonly Row[] = [
     'noise',
     'noisy',
     'squeal, squeak, rattle, chirp, clunk, whine, howl, screech, growl, groan, rumble, creak, thump, chatter, whistle, moan, clatter, hum, buzz, knock, bang, clank, clack, squawk, grumble, gurgle, thud',
-    'grind/ground, scream, sing, pop, tick, roar, squeal/squealed, ping, clang, bang shut, beep, cry, complain, talk back, rub',
+    'grind/ground, sing, pop, tick, roar, squeal/squealed, ping, clang, bang shut, beep, talk back, rub',
   ],
   ['smell', 'smelling', 'smell, stink', 'reek'],
   ['smoke', 'smoking', '', 'smoke, burn oil, use oil'],
@@ -117,13 +117,13 @@ export const failureVerbs: readonly Row[] = [
     'operates',
     'fails',
     '',
-    'fail, conk out, burn out, burn/burnt out, short out, short, give/gave/given up, give/gave/given up the ghost, give/gave/given out, crap out, quit/quit/quit, poop out, pack up, pack it in, go/went/gone dead, go/went bad, go/went/gone bad, go/went/gone belly up, die/died, die/died on me, do/did/done nothing, do/did nothing, blow/blew/blown up, blow/blew/blown out, error out, fault out, throw/threw/thrown an error, throw/threw/thrown a fault, throw/threw/thrown a code, throw/threw a code, fault, draw/drew/drawn nothing, put/put out nothing, make/made nothing, give/gave/given me nothing, go/went/gone dark, stay dark, stay dead, stay cold, go/went/gone blank, stay blank',
+    'fail, conk out, burn out, burn/burnt out, short out, short, give/gave/given up, give/gave/given up the ghost, give/gave/given out, crap out, quit/quit/quit, poop out, pack up, pack it in, go/went/gone dead, go/went bad, go/went/gone bad, go/went/gone belly up, die/died, die/died on me, do/did/done nothing, do/did nothing, blow/blew/blown up, blow/blew/blown out, error out, fault out, throw/threw/thrown an error, throw/threw/thrown a fault, throw/threw/thrown a code, throw/threw a code, draw/drew/drawn nothing, put/put out nothing, make/made nothing, give/gave/given me nothing, go/went/gone dark, stay dark, stay dead, stay cold, go/went/gone blank, stay blank',
   ],
   [
     'operates',
     'stuck',
     '',
-    'jam, jam up, seize, seize up, freeze/froze/frozen, freeze/froze/frozen up, freeze/froze shut, bind/bound, bind/bound up, hang/hung up, lock up, gum up, stop halfway, stop half way, stop partway, stop part way, stop short, stop in the middle, stay open, stay shut, stay on, stay stuck, stick/stuck/stuck open, stick/stuck shut, stick/stuck closed, quit halfway, quit partway, quit half way, quit part way',
+    'jam, jam up, seize, seize up, freeze/froze/frozen, freeze/froze/frozen up, freeze/froze shut, bind/bound, bind/bound up, hang/hung up, lock up, gum up, stop halfway, stop half way, stop partway, stop part way, stop short, stop in the middle, stay open, stay on, stay stuck, stick/stuck/stuck open, stick/stuck shut, stick/stuck closed, quit halfway, quit partway, quit half way, quit part way',
   ],
   [
     'operates',
@@ -135,7 +135,7 @@ export const failureVerbs: readonly Row[] = [
     'operates',
     'intermittent',
     '',
-    'flicker, cut/cut out, cut/cut in and out, act up, come/came/come and go, skip, sputter, slip, drop out, drop off, glitch, misbehave, jump around, jump, wink, blink on and off, go/went in and out, kick in and out, go/went on and off, turn itself off, shut itself off, shut itself down, shut down on me, cough, cycle on and off, short cycle, reboot, reset itself, play up, throw/threw a fit',
+    'flicker, cut/cut out, cut/cut in and out, act up, come/came/come and go, skip, sputter, slip, drop out, drop off, glitch, misbehave, jump around, wink, blink on and off, go/went on and off, turn itself off, shut itself off, shut itself down, shut down on me, cough, cycle on and off, short cycle, reboot, reset itself, play up, throw/threw a fit',
   ],
   [
     'operates',
@@ -175,7 +175,7 @@ export const failureVerbs: readonly Row[] = [
     'swell/swelled/swollen, swell/swelled/swollen up, puff up, puff out, balloon, pooch out, belly out',
   ],
   ['sag', 'sagging', 'sag, droop', ''],
-  ['clogged', 'clogged', '', 'clog, clog up, plug up, stop up, block up, back up'],
+  ['clogged', 'clogged', '', 'clog, clog up, plug up, stop up, block up'],
   [
     'reading',
     'fails',

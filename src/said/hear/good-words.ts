@@ -8,22 +8,61 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
     [
       [
         'good',
-        'good, ok, okay, fine, in good shape, in good condition, good shape, good condition, looks good, look good, checks good, all good, fair, decent, in decent shape, in fair shape, no issues, no problems, no problem, no complaints, serviceable, healthy, intact, all there, normal, as it should be, within spec, in spec, looks fine, up to snuff',
+        'good, ok, okay, fine, in good shape, in good condition, good shape, good condition, looks good, look good, checks good, all good, fair, decent, in decent shape, in fair shape, no issues, no problems, no problem, no complaints, serviceable, healthy, intact, all there, normal, as it should be, within spec, in spec, looks fine, up to snuff, in nice shape, nice shape, in great shape, in real good shape, in pretty good shape, in very good shape, in excellent shape, in good order, good order, in working order, in good working order, good to go, up to par, in order, as it ought to be, where it should be, where it ought to be, where it belongs, where it needs to be, like it should be, like it ought to be, like they should be, not bad, not bad at all, nothing wrong, nothing wrong with it, nothing wrong with them, satisfactory, acceptable, proper, correct, reads normal, reading normal, works a treat, in good nick, in good trim, in fine shape, legible, smooth, smooth as silk, smooth as glass, bright',
       ],
-      ['sound', 'solid, sound, sturdy, firm, rock solid, strong'],
-      ['tight', 'tight, snug, secure'],
-      ['dry', 'dry, bone dry, dry as a bone, smells dry, smell dry'],
-      ['clean', 'clean, spotless'],
-      ['clear', 'clear, clear lenses'],
+      [
+        'sound',
+        'solid, sound, sturdy, firm, rock solid, strong, stout, robust, in one piece, holding up, holding up well, holding up fine, holding up good, holding up okay, held up well',
+      ],
+      [
+        'tight',
+        'tight, snug, secure, snug as a bug, sealed up, sealed up nice, sealed up tight, sealed tight, sealed good, sealed well, well sealed, fastened, torqued',
+      ],
+      [
+        'dry',
+        'dry, bone dry, dry as a bone, dry as toast, dry as dust, dry as can be, all dry, nice and dry, smells dry, smell dry',
+      ],
+      [
+        'clean',
+        'clean, spotless, clean as a whistle, clean as can be, clean as a pin, nice and clean, free and clear',
+      ],
+      [
+        'clear',
+        'clear, clear lenses, clear as day, clear as a bell, crystal clear, clear as glass, nice picture, good picture, clear picture, sharp picture, nice and clear',
+      ],
       [
         'straight',
-        'straight, tracks straight, drives straight, runs straight, square, flush, true, even, level',
+        'straight, tracks straight, drives straight, runs straight, square, flush, true, even, level, straight and true, straight as an arrow, in line, in a straight line, lined up',
       ],
       ['quiet', 'quiet, shifts smooth, shifts smoothly, quiet running, smooth running'],
-      ['holds', 'holds, holding, held'],
+      [
+        'holds',
+        'holds, holding, held, ' +
+          ['stay', 'stays', 'stayed']
+            .flatMap((v) => ['shut', 'closed', 'put', 'latched', 'locked', 'cold'].map((a) => `${v} ${a}`))
+            .join(', '),
+      ],
       [
         'full',
-        'full, topped off, up where it should be, at the full mark, on the full mark, right on the mark',
+        'full, topped off, topped up, brim full, up where it should be, ' +
+          ['on', 'at', 'to', 'right on', 'right at', 'up to', 'just under', 'near']
+            .flatMap((p) =>
+              [
+                'full',
+                'full mark',
+                'full line',
+                'line',
+                'mark',
+                'max line',
+                'cold line',
+                'cold mark',
+                'upper mark',
+                'top mark',
+                'hot line',
+              ].map((m) => `${p} the ${m}`),
+            )
+            .join(', ') +
+          ', right on the mark, between the marks, between the lines, in between the marks, between the two marks',
       ],
       ['passes', 'in the green, passes, passed, pass, tests good, tested good'],
       ['new', 'new, brand new, newer, recently replaced, fresh'],

@@ -95,7 +95,9 @@ function yearIn(
     }
     return;
   }
-  const coachy = vehicleWords.test(after) || before === 'year' || words[span.from - 2]?.norm === 'year';
+  const coachy =
+    vehicleWords.test(after) ||
+    words.slice(Math.max(clause.from, span.from - 5), span.from).some((w) => w.norm === 'year');
   const alone =
     span.from === clause.from &&
     span.to === clause.to &&
@@ -156,7 +158,7 @@ function makerIn(talk: Talk, clause: Clause, put: Put, taken: Uint8Array, known:
     let to = i + 1;
     while (to < clause.to && to - i < 3 && isNameLike(talk, to) && words[to - 1]?.stop === 0) to++;
     const behind = words[to]?.norm ?? '';
-    if (words[to - 1]?.stop === 0 && thing.test(behind)) continue;
+    if (words[to - 1]?.stop === 0 && (thing.test(behind) || behind === "'s")) continue;
     if (words[to - 1]?.stop === 0 && itemAt(words, to) && thing.test(words[to + 1]?.norm ?? '')) continue;
     if (clause.mentions.some((m) => m.parts[0] !== 'coach' && m.to <= i && !m.aside)) continue;
     if (known.maker === undefined) {

@@ -1,7 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
-import { defectPhrases } from './lexicon.ts';
+import { defectPhrases, isKnownWord } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -38,6 +38,8 @@ const nouns: Readonly<
   stored: { parts: ['engine_ecm'], aspect: 'stored' },
   active: { parts: ['engine_ecm'], aspect: 'active' },
   recliners: { parts: ['dinette_sofa'], aspect: 'count' },
+  owner: { parts: ['title_doc'], aspect: 'owners_named', alone: true },
+  owners: { parts: ['title_doc'], aspect: 'owners_named', alone: true },
 });
 const betweens = new Set(
   'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little'.split(
@@ -102,6 +104,13 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     value <= 12
   )
     return { part: 'engine', aspect: 'cylinders', count: value, sure: true };
+  const lead = words[span.from - 1]?.norm ?? '';
+  // "the other three", "these two", "all but one": no count of how many there are
+  const without =
+    /^(?:but|except)$/.test(lead) &&
+    /^(?:all|every|everything|none|nothing|any|everyone)$/.test(words[span.from - 2]?.norm ?? '');
+  if (!span.of && (without || /^(?:other|these|those|last|first|next|every|this|that)$/.test(lead)))
+    return undefined;
   const both = words[span.from]?.norm === 'both';
   const behind = span.of === undefined ? span.bare : span.to;
   const next = words[behind]?.norm ?? '';
@@ -141,7 +150,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   if (
     joined &&
     next === 'of' &&
-    /^(?:them|these|those)$/.test(words[span.bare + 1]?.norm ?? '') &&
+    /^(?:them|these|those|em|'em)$/.test(words[span.bare + 1]?.norm ?? '') &&
     value > 1
   ) {
     const part = parts[0];
@@ -154,6 +163,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     if (
       part &&
       value > 1 &&
+      value <= 30 &&
       (defect?.values[0]?.noun ||
         defect ||
         /^(?:spots|places|marks|screws|bolts|nuts|bulbs)$/.test(words[k]?.norm ?? '') ||
@@ -164,6 +174,31 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
       return { part, aspect: 'failed_count', count: value, sure: true };
     }
   }
+  // "six Stavrics": tires go by their maker
+  const name = words[span.bare];
+  if (
+    joined &&
+    value > 1 &&
+    value <= 10 &&
+    parts.slice(0, 2).includes('tire') &&
+    name?.capital &&
+    name.norm.endsWith('s') &&
+    !isKnownWord(name.norm)
+  )
+    return { part: 'tire', aspect: 'count', count: value, sure: true };
+  // "slides are four"
+  const verb = clause.mentions.filter((m) => !m.aside && m.to === span.from - 1).at(-1);
+  if (
+    verb &&
+    !verb.weak &&
+    /^(?:are|is|'s|'re|total|number|be)$/.test(lead) &&
+    (words[verb.to - 1]?.norm.endsWith('s') || value === 1) &&
+    (words[span.bare - 1]?.stop ?? 2) > 0 &&
+    value > 0 &&
+    value <= 12 &&
+    !uncounted.has(verb.parts[0] ?? '')
+  )
+    return { part: verb.parts[0] ?? '', aspect: 'count', count: value };
   // "four six-volt flooded"
   if (joined && value > 1 && clause.numbers.some((n) => n.from === span.bare && n.unit !== undefined)) {
     const part = parts[0];
@@ -205,7 +240,13 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     own &&
     part &&
     !uncounted.has(part) &&
-    (header || next === 'total' || isAll || (alone && clause.to - clause.from <= 2 && value <= 14))
+    (header ||
+      next === 'total' ||
+      isAll ||
+      (alone &&
+        clause.to - clause.from <= 2 &&
+        value <= 14 &&
+        (value !== 1 || words[span.from]?.norm !== 'one' || clause.from === span.from)))
   ) {
     return { part, aspect: 'count', count: value };
   }

@@ -136,7 +136,9 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
           : [];
       const word =
         parts.map((p) => hit.values.find((v) => v.part === p)).find((v) => v !== undefined) ??
-        (hit.length >= 2 ? hit.values.find((v) => v.part === 'coach') : undefined);
+        (hit.length >= 2 ? hit.values.find((v) => v.part === 'coach') : undefined) ??
+        // "it's a gasser" says it of the engine, whatever is talked about
+        (named === 'gasser' ? hit.values[0] : undefined);
       if (
         word &&
         !(words[i - 1]?.norm === 'on' && /gas|electric|lp|propane/.test(named)) &&

@@ -7,36 +7,20 @@ import type { Clause, Draft } from './clause.ts';
 import { type Counted, counted } from './hear-count.ts';
 import { pair } from './hear-quantity.ts';
 import { readTire, weekAt } from './hear-tire.ts';
-import { measuredFrom } from './measuring-words.ts';
+import { isMeasuring, measuredFrom } from './measuring-words.ts';
 import { isAsideNumber } from './number-aside.ts';
-import { dateText, limitYear, monthBefore, nearestAlarm } from './number-date.ts';
+import { partsDated, saidDate } from './number-date.ts';
+import { endsPhrase } from './number-end.ts';
 import type { NumberSpan } from './number-span.ts';
+import { bothTanks, twinOf } from './number-twin.ts';
 import { canonical } from './quantity-table.ts';
 import type { Talk } from './talk.ts';
+import { inRow, noteTire, rowSoFar, tireOf } from './tire-row.ts';
+import { tireSizeAt } from './tire-size.ts';
 import { corrections } from './trigger-words.ts';
 import { noteUnit } from './unit-carried.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
-const alarms = new Set([
-  'smoke_alarm',
-  'co_alarm',
-  'lp_alarm',
-  'extinguisher',
-  'lp_tank',
-  'house_battery',
-  'chassis_battery',
-  'lp_regulator',
-  'ac_roof',
-  'water_heater_out',
-  'refrigerator',
-  'furnace_run',
-  'fuel_tank',
-  'hitch_receiver',
-  'air_tanks',
-  'belts_hoses',
-  'emergency_exit',
-]);
-
 const quote = (clause: Clause, span: NumberSpan): { from: number; to: number } => ({
   from: Math.max(clause.from, span.from - 6),
   to: Math.min(Math.max(clause.to, span.to), span.to + 2),
@@ -60,13 +44,16 @@ function siblingOf(part: string, aspect: string, clause: Clause, span: NumberSpa
   return other !== aspect && partOf(part)?.aspects.some((a) => a.id === other) ? other : undefined;
 }
 
+/** True for a small word that may close a reading. */
+const endsSmall = (talk: Talk, i: number): boolean => isMeasuring(talk.marks.words[i]?.norm ?? '');
+
 /** "Thirty-nine, no, my glasses, forty-two": words that take the number before back stand between. */
 function isPutRight(talk: Talk, after: number, at: number): boolean {
   const { words } = talk.marks;
   for (let i = after; i < at && at - after < 26; i++)
     if (
       corrections.at(words, i, 1) ||
-      (/^(?:no|nope|wrong|misread|oops)$/.test(words[i]?.norm ?? '') && words[i + 1]?.norm !== 'load')
+      (/^(?:no|nope|wrong|misread|oops)$/.test(words[i]?.norm ?? '') && (words[i]?.stop ?? 0) > 0)
     )
       return true;
   return false;
@@ -76,17 +63,29 @@ function isPutRight(talk: Talk, after: number, at: number): boolean {
 function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | undefined {
   const last = lastOf.get(talk);
   const value = span.readings[0]?.value;
-  const fixed = last !== undefined && isPutRight(talk, last.at, span.from);
+  const fixed =
+    last !== undefined &&
+    isPutRight(talk, last.at, span.from) &&
+    talk.recent.every((r) => r.at < last.at || r.parts.includes(last.part));
   if (
     !last ||
     span.unit ||
+    /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? '') ||
     value === undefined ||
     span.from - last.at > (fixed ? 24 : 14) ||
-    span.items.length > (fixed ? 4 : 2)
+    span.items.length > 4
   )
     return undefined;
+  // "still creeping ... two-oh-five.": a number alone, where nothing else was named since, is the same reading again
+  const alone =
+    span.from - last.at <= 14 &&
+    clause.mentions.length === 0 &&
+    measuredFrom(talk.marks, span.from, clause.from) === clause.from &&
+    (span.to >= clause.to || endsSmall(talk, span.to)) &&
+    talk.recent.every((r) => r.at < last.at);
   const led =
     fixed ||
+    alone ||
     clause.mentions.some((m) => !m.aside && m.to === span.from && m.parts.includes(last.part)) ||
     clause.places.some(
       (p) =>
@@ -145,11 +144,18 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     };
     const parts = talk.partsFor(span.from, span.bare, clause);
     const before = words.slice(Math.max(clause.from, span.from - 4), span.from).map((w) => w.norm);
-    const tire =
-      parts.slice(0, 2).find((p) => p === 'tire' || p === 'spare_tire') ??
-      (clause.places.some((p) => p.side && p.depth) && parts.includes('tire') ? 'tire' : undefined);
+    const size = span.unit && span.items.length < 3 ? undefined : tireSizeAt(words, span.from);
+    if (size) {
+      const sized = parts.slice(0, 2).includes('spare_tire') ? 'spare_tire' : 'tire';
+      put(sized, 'size', { is: 'text', text: size.text }, 'identity', 0.85);
+      done.fill(1, span.from, size.to);
+      continue;
+    }
+    const week = weekAt(words, span);
+    const tire = tireOf(talk, clause, span, parts) ?? (week?.named ? 'tire' : undefined);
     const count = counted(talk, clause, span);
-    if (count?.sure || (count && tire && count.part === 'tire' && before.includes('all'))) {
+    const rowed = tire !== undefined && inRow(talk, span.from) && words[span.bare]?.norm === 'on';
+    if ((count?.sure && !rowed) || (count && tire && count.part === 'tire' && before.includes('all'))) {
       put(count.part, count.aspect, countValue(count), 'quantity', 0.75);
       if (count.each !== undefined && partOf(count.part)?.aspects.some((a) => a.id === 'nominal_voltage'))
         put(
@@ -164,47 +170,51 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     if (
       tire &&
       !/^(?:both|couple|pair)$/.test(words[span.from]?.norm ?? '') &&
+      !/^(?:these|those|other|next|last)$/.test(before.at(-1) ?? '') &&
       !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)
     ) {
-      const wants = wantsOf(before);
-      const week = weekAt(words, span);
-      const readings = week ? [week] : readTire(span, wants);
+      const place = talk.placeOf(tire, span.from, clause, span);
+      const counts = !span.unit && !endsPhrase(talk, span);
+      const readings = week ? [week] : readTire(span, rowSoFar(talk, wantsOf(before), place, at));
       for (const r of readings) {
+        if (counts && typeof r.value === 'number') continue;
         const unit = r.aspect === 'tread_mid' ? '[in_i]/32' : '[psi]';
-        if (typeof r.value === 'string')
-          put(tire, r.aspect, { is: 'text', text: r.value }, 'identity', 0.85, r.from);
-        else
-          put(
-            tire,
-            r.aspect,
-            { is: 'quantity', value: r.value, unit },
-            'quantity',
-            span.unit ? 0.92 : 0.75,
-            r.from,
-          );
+        const value: Draft['value'] =
+          typeof r.value === 'string'
+            ? { is: 'text', text: r.value }
+            : { is: 'quantity', value: r.value, unit };
+        const [sense, weight] =
+          typeof r.value === 'string'
+            ? (['identity', 0.85] as const)
+            : (['quantity', span.unit ? 0.92 : 0.75] as const);
+        put(tire, r.aspect, value, sense, weight, r.from);
+        noteTire(talk, tire, r, talk.placeOf(tire, r.from, clause, span));
       }
       if (week) done.fill(1, week.from, week.to);
       if (readings.length > 0) continue;
     }
-    const limit = span.unit ? undefined : limitYear(talk, span);
-    const limited = limit ? nearestAlarm(talk, parts, span) : undefined;
-    if (limit && limited) {
-      put(limited, 'replace_by', { is: 'text', text: limit }, 'identity', 0.85);
-      continue;
-    }
-    const longer = words.slice(Math.max(clause.from, span.from - 7), span.from).map((w) => w.norm);
-    const isDated = longer.some((w) => dated.test(w));
-    const since = before.at(-1) === 'from' && parts[0] !== undefined && alarms.has(parts[0]);
-    const month = span.unit ? undefined : monthBefore(talk, span);
-    const text = (isDated || since || month) && !span.unit ? dateText(span, month) : undefined;
-    const datedPart = text
-      ? (nearestAlarm(talk, parts, span) ?? parts.slice(0, 4).find((p) => alarms.has(p)) ?? parts[0])
-      : undefined;
-    if (text && datedPart) {
-      put(datedPart, datedPart === 'tire' ? 'tin' : 'date', { is: 'text', text }, 'identity', 0.8);
+    const date = saidDate(talk, clause, span);
+    const carriers = date ? partsDated(talk, clause, span, parts, date.of) : [];
+    if (date && carriers.length > 0) {
+      for (const p of carriers)
+        put(
+          p,
+          p === 'tire' && date.aspect === 'date' ? 'tin' : date.aspect,
+          { is: 'text', text: date.text },
+          'identity',
+          0.82,
+        );
+      done.fill(1, span.from, Math.max(span.to, date.to));
       continue;
     }
     if (words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit && !count) continue;
+    const pairs = bothTanks(clause, span);
+    if (pairs) {
+      const unit = span.unit?.units.find((u) => u === '[gal_us]' || u === 'L') ?? '[gal_us]';
+      for (const tank of ['gray_tank', 'black_tank'])
+        put(tank, 'capacity', { is: 'quantity', value: pairs, unit }, 'quantity', 0.7);
+      continue;
+    }
     const found = pair(talk, clause, span, lastOf.get(talk));
     const like = found && found.score > 3.4 ? undefined : likeBefore(talk, clause, span);
     if (like) {
@@ -261,26 +271,6 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       );
   }
   return out;
-}
-
-/** "The gray and the black are thirty-eight apiece": the other of two named together, which has the same reading. */
-function twinOf(
-  talk: Talk,
-  clause: Clause,
-  span: NumberSpan,
-  part: string,
-  aspect: string,
-): string | undefined {
-  const { words, mentionAt } = talk.marks;
-  const m = clause.mentions.filter((x) => !x.aside && x.to <= span.from).at(-1);
-  if (!m?.parts.includes(part) || measuredFrom(talk.marks, span.from, clause.from) > m.to) return undefined;
-  let back = m.from - 1;
-  while (back > m.from - 3 && /^(?:the|your|both)$/.test(words[back]?.norm ?? '')) back--;
-  if (words[back]?.norm !== 'and') return undefined;
-  const other = mentionAt
-    .to(back)
-    ?.parts.find((p) => p !== part && partOf(p)?.aspects.some((a) => a.id === aspect));
-  return other;
 }
 
 const countValue = (c: Counted): Draft['value'] => ({

@@ -2,18 +2,20 @@
 import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { partOf } from '../../catalogue/index.ts';
 import type { Aspect } from '../../catalogue/part.ts';
-import { convert, isSameDimension } from '../../units/quantity.ts';
+import { convert } from '../../units/quantity.ts';
 import { type Unit, unitFact } from '../../units/unit.ts';
 import { canHave } from './can-have.ts';
 import type { Clause } from './clause.ts';
 import { instrumentAt } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { measuredFrom } from './measuring-words.ts';
+import { called } from './number-called.ts';
 import { endsPhrase, faultIn, inOutOwner, looksLikeYear } from './number-end.ts';
-import type { Reading } from './number-reading.ts';
+import { fits, isNumeric, isRoad } from './number-fits.ts';
 import type { NumberSpan } from './number-span.ts';
+import { namedBetween, refersBack, sentenceMentions, sizeOfFault } from './number-subject.ts';
 import { byUnit, general, strongNames } from './quantity-table.ts';
-import { type ReadingName, readingNames } from './reading-names.ts';
+import type { ReadingName } from './reading-names.ts';
 import type { Talk } from './talk.ts';
 import { isTypical, typicalRank } from './typical.ts';
 import { carriedUnit, usualUnit } from './unit-carried.ts';
@@ -29,53 +31,6 @@ export interface Pairing {
   readonly score: number;
 }
 
-/** Miles and inches are both lengths, but never of the same thing. */
-const isRoad = (u: Unit): boolean => u === '[mi_i]' || u === 'km';
-const isNumeric = (a: Aspect): boolean => a.kind === 'quantity' || a.kind === 'count';
-
-/** Readings in the unit of an aspect that its range believes, the likeliest first. */
-function fits(
-  readings: readonly Reading[],
-  a: Aspect,
-  said: { units: readonly Unit[]; times: number; loose?: true } | undefined,
-  usual: (unit: Unit) => Unit | undefined,
-): { value: number; unit: Unit } | undefined {
-  const metric = a.unit && (!said || said.units[0] === '[degF]') ? usual(a.unit) : undefined;
-  for (const r of readings) {
-    const options: { value: number; unit: Unit }[] = [];
-    if (metric) options.push({ value: r.value, unit: metric });
-    if (a.unit === undefined) {
-      if (!said && Number.isInteger(r.value)) options.push({ value: r.value, unit: '1' });
-    } else if (said?.loose) {
-      if (a.unit === 'kW' || a.unit === 'W') options.push({ value: r.value, unit: 'kW' });
-      else options.push({ value: r.value * 1000, unit: a.unit });
-    } else if (said) {
-      const water = a.unit === "[in_i'H2O]" && said.units[0] === '[in_i]';
-      if (
-        isRoad(a.unit) !== isRoad(said.units[0] as Unit) &&
-        (isRoad(a.unit) || isRoad(said.units[0] as Unit))
-      )
-        continue;
-      const unit = water ? a.unit : said.units.find((u) => isSameDimension(u, a.unit as Unit));
-      if (unit) options.push({ value: r.value * said.times, unit });
-    } else {
-      // "half" on a gauge is half of a hundred
-      if (a.unit === '%' && r.value > 0 && r.value < 1) options.push({ value: r.value * 100, unit: '%' });
-      options.push({ value: r.value, unit: a.unit });
-      // "five five" is kilowatts, "fifty-five hundred" is watts
-      if (a.unit === 'kW') options.push({ value: r.value, unit: 'W' });
-      if (a.unit === '[Btu]/h' && r.value >= 5 && r.value <= 80)
-        options.push({ value: r.value * 1000, unit: a.unit });
-      if (a.unit === 'g/mL') options.push({ value: r.value / 1000, unit: a.unit });
-    }
-    for (const o of options) {
-      const inOwn = a.unit === undefined ? o.value : convert(o.value, o.unit, a.unit);
-      if (!a.within || (inOwn >= a.within[0] - 1e-9 && inOwn <= a.within[1] + 1e-9)) return o;
-    }
-  }
-  return undefined;
-}
-
 /** How well the words beside the number name the aspect: 0 where they do not. */
 function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: Aspect): number {
   let best = 0;
@@ -84,8 +39,32 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   );
   for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    // "start battery" is no start
+    if (
+      clause.mentions.some(
+        (m) =>
+          m.from <= hit.from &&
+          m.to >= hit.to &&
+          m.to - m.from > hit.to - hit.from &&
+          !m.parts.includes(part),
+      )
+    )
+      continue;
+    // the unit itself names nothing
+    if (span.unit && hit.from >= span.bare && hit.to <= span.to) continue;
     // "seventy-five in and sixty-four out": these two belong to the number right before them
     const text = talk.marks.words[hit.from]?.norm;
+    // "goes out in twenty-five seconds": this "in" only leads to the time
+    if (
+      text === 'in' &&
+      hit.to - hit.from === 1 &&
+      hit.to === span.from &&
+      (span.unit?.units[0] === 's' ||
+        span.unit?.units[0] === 'min' ||
+        talk.marks.words[hit.from - 1]?.norm === 'out') &&
+      talk.marks.words[hit.from - 1]?.norm !== 'in'
+    )
+      continue;
     if (hit.to - hit.from === 1 && (text === 'in' || text === 'out')) {
       const owner = inOutOwner(talk, hit.from);
       if (owner === span) best = Math.max(best, 5.5);
@@ -103,45 +82,6 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   return best;
 }
 
-/** Words that call a reading, led up to the number by nothing but measuring words, or right behind it. */
-function called(talk: Talk, clause: Clause, span: NumberSpan, among: ReadonlySet<string>): ReadingName[] {
-  const { words } = talk.marks;
-  const out: ReadingName[] = [];
-  const take = (names: readonly ReadingName[]): void => {
-    for (const n of names) if (!n.among || [...n.among].some((p) => among.has(p))) out.push(n);
-  };
-  const start = measuredFrom(talk.marks, span.from, clause.from);
-  for (let i = span.from - 1; i >= Math.max(clause.from, start - 3) && span.from - i < 10; i--) {
-    const wide = i > clause.from ? readingNames.at(words, i - 1) : undefined;
-    const hit = wide && wide.length > 1 ? wide : readingNames.at(words, i);
-    const from = hit === wide ? i - 1 : i;
-    if (!hit || from + hit.length > span.from || from + hit.length < start) continue;
-    if (hit.length === 1 && isPlainInOut(words[i]?.norm) && i !== span.from - 1) continue;
-    take(hit.values);
-    if (out.length > 0) break;
-  }
-  if (out.length === 0 && (words[span.to - 1]?.stop ?? 2) === 0) {
-    let at = span.to;
-    while (
-      at < span.to + 2 &&
-      /^(?:on|at|the|it|coming|of|going)$/.test(words[at]?.norm ?? '') &&
-      !readingNames.at(words, at)
-    )
-      at++;
-    const hit = readingNames.at(words, at);
-    const end = at + (hit?.length ?? 0);
-    const next = words[end]?.norm ?? '';
-    if (
-      hit &&
-      talk.marks.clauseOf[at] === clause.id &&
-      ((words[end - 1]?.stop ?? 2) > 0 || end >= words.length || next === 'and' || hit.length > 1)
-    )
-      take(hit.values);
-  }
-  return out;
-}
-const isPlainInOut = (n: string | undefined): boolean => n === 'in' || n === 'out';
-
 /** The likeliest pairing of a number in its clause; undefined where nothing is likely enough. */
 export function pair(
   talk: Talk,
@@ -149,15 +89,28 @@ export function pair(
   span: NumberSpan,
   last?: { readonly part: string; readonly aspect: string; readonly at: number },
 ): Pairing | undefined {
-  if (span.of !== undefined) return undefined;
-  const all = talk.partsFor(span.from, span.bare, clause);
+  if (
+    span.of !== undefined ||
+    (!span.unit && /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? ''))
+  )
+    return undefined;
+  const byName = talk.partsFor(span.from, span.bare, clause);
+  // what was read last is still read, until another thing is named
+  const carried =
+    last !== undefined &&
+    span.from - last.at <= 14 &&
+    clause.mentions.every((m) => m.aside) &&
+    last.aspect !== 'level' &&
+    last.aspect !== 'gauge' &&
+    !namedBetween(talk, last.at, span.from);
+  const all = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
   // "with a burner lit it holds eleven": "it" is what was talked about before
   const goesBack = refersBack(talk, clause, start, span.from);
   const own = new Set(goesBack ? [] : ownMentions.flatMap((m) => m.parts));
-  const said = span.unit ?? carriedUnit(talk, clause, span);
-  const inClause = new Set(ownMentions.flatMap((m) => m.parts));
+  const said = span.unit ?? carriedUnit(talk, clause, span) ?? sizeOfFault(talk, span);
+  const inClause = new Set((goesBack ? sentenceMentions(talk, clause) : ownMentions).flatMap((m) => m.parts));
   const parts = goesBack
     ? [...all.filter((p) => !inClause.has(p)), ...all.filter((p) => inClause.has(p))]
     : all;
@@ -188,6 +141,8 @@ export function pair(
     name?: Pick<ReadingName, 'within'>,
     sure = 4.4,
   ): void => {
+    // a reading at no load is one only where that was said
+    if (!name && /_unloaded$/.test(a.id)) return;
     const value = fits(span.readings, a, said, usual);
     if (!value) return;
     const inOwn = a.unit === undefined ? value.value : convert(value.value, value.unit, a.unit);
@@ -203,7 +158,7 @@ export function pair(
       !said &&
       words === 0 &&
       !(
-        base >= 1.6 &&
+        base >= 1.4 &&
         !isGeneral &&
         a.within &&
         (linked.has(part) || own.has(part) || open) &&
@@ -242,7 +197,7 @@ export function pair(
       span.items[0]?.kind !== 'fraction'
     )
       return;
-    if (!said && a.id === 'moisture' && span.items[0]?.kind === 'fraction') return;
+    if (!said && a.id === 'moisture' && (span.items[0]?.kind === 'fraction' || span.by !== undefined)) return;
     const rank = span.readings.findIndex((r) => Math.abs(r.value - value.value) < 1e-9);
     const score =
       base +
@@ -292,14 +247,14 @@ export function pair(
   const tool = said || !isLastWord || isYear ? undefined : instrumentAt(talk, span.from);
   const shown = tool && generalAspects.find((g) => g.id === tool.aspect);
   if (tool && shown)
-    parts.slice(0, 3).forEach((p, rank) => {
+    [...(tool.part ? [tool.part] : []), ...parts].slice(0, 3).forEach((p, rank) => {
       if ((tool.of?.test(p) ?? true) && (open || linked.has(p) || own.has(p)))
         offer(p, shown, 2.2 - rank * 0.4, true, tool, 1.6);
     });
   if (said) {
     for (const [p, aspect] of byUnit[said.units[0] as Unit] ?? []) {
       const a = partOf(p)?.aspects.find((x) => x.id === aspect);
-      if (a) offer(p, a, 1.2, false);
+      if (a) offer(p, a, 1.2, false, anything, Math.max(0, named(talk, clause, span, p, a)));
     }
   }
   // the aspect's own name calls its part: "gross twenty-two thousand", "shuts off at fifty-two psi"
@@ -323,19 +278,7 @@ export function pair(
   return best && best.score >= 1.7 ? best : undefined;
 }
 
-/** True where "it" right before the measuring words means something named before the clause: "with a burner lit it holds". */
-function refersBack(talk: Talk, clause: Clause, start: number, at: number): boolean {
-  const { words } = talk.marks;
-  const first = clause.mentions.find((m) => !m.aside);
-  if (!first || first.from >= start) return false;
-  let it = -1;
-  for (let i = Math.max(start, first.to); i < at && it < 0; i++)
-    if (/^(?:it|she|he)$/.test(words[i]?.norm ?? '')) it = i;
-  if (it < 0) return false;
-  for (let i = clause.from; i < first.from; i++)
-    if (/^(?:with|without|under)$/.test(words[i]?.norm ?? '')) return true;
-  return false;
-}
+const anything = { within: [-1e12, 1e12] } as const;
 
 /** True when the part can have a reading in one of the units. */
 const canHaveAny = (part: string, units: readonly Unit[]): boolean =>

@@ -11,7 +11,15 @@ import type { Talk } from './talk.ts';
 const isTried = (talk: Talk, clause: Clause): boolean =>
   talk.marks.words
     .slice(clause.from, clause.to)
-    .some((w) => /^(?:button|test|tested|press|pressed|push|pushed)$/.test(w.norm));
+    .some((w) =>
+      /^(?:button|test|tested|press|pressed|pressing|push|pushed|me|both|when|finger)$/.test(w.norm),
+    );
+
+/** A failure told with a denial ("does nothing") is not denied by it. */
+const ownDenial = /^(?:no|not|nothing|never|don't|doesn't|isn't|ain't|can't|won't|squat|nary)$/;
+/** Rooms and skins: no water there is good news. */
+const dryable =
+  /^(?:bay_|cab_over|under_bed|wall_stains|floor_|compartment|roof_|skylight|windows|ceiling|cabinets|wardrobe|slide|rear_wall|entry_door|sidewall|interior|vents_roof)/;
 
 /** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
@@ -28,7 +36,12 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       i + 1 < clause.to &&
       (/^(?:in|inside|under|anywhere|intrusion|behind|around|at|on)$/.test(norm(i + 2)) ||
         (/^(?:drop|loss|movement|moisture)$/.test(norm(i + 1)) &&
-          (i + 2 >= clause.to || norm(i + 2) === 'in')))
+          (i + 2 >= clause.to || norm(i + 2) === 'in')) ||
+        (/^(?:water|moisture)$/.test(norm(i + 1)) &&
+          !defectPhrases.at(words, i + 1) &&
+          !defectPhrases.at(words, i + 2) &&
+          !clause.mentions.some((m) => m.from === i + 1 || m.from === i + 2) &&
+          dryable.test(talk.partFor(i, i + 2, clause) ?? '')))
     ) {
       const part = talk.partFor(i, i + 2, clause);
       if (part) {
@@ -62,8 +75,10 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     if (inside && !(inside.to <= end && (inside.to - inside.from > 1 || end > inside.to))) continue;
     if (isNoFailure(talk, clause, i, hit.length, word)) continue;
     const denial = denialBefore(talk, clause, i);
+    const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
     const denied =
-      talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1);
+      !own &&
+      (talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1));
     const close =
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||

@@ -1,5 +1,6 @@
 // Why: "works", "won't lock", "I ran it": verbs of a part's work say that it does it or that it does not.
 
+import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
 import { leftOut, subjects } from './predicate.ts';
@@ -15,6 +16,23 @@ const done = set(
   'ran tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
 );
 const objects = set('it them that all both every each these those everything him three two four the');
+
+/** "It heats on gas, it heats on electric": the way of running that the verb is said of. */
+function modeOf(talk: Talk, clause: Clause, i: number, part: string): string | undefined {
+  const norm = (k: number): string => (k < clause.to ? (talk.marks.words[k]?.norm ?? '') : '');
+  for (let k = Math.max(clause.from, i - 8); k < Math.min(clause.to, i + 6); k++) {
+    if (norm(k) !== 'on') continue;
+    const n = /^(?:the|shore)$/.test(norm(k + 1)) ? norm(k + 2) : norm(k + 1);
+    const ids = /^(?:gas|propane|lp)$/.test(n)
+      ? ['mode_LP', 'gas_ok']
+      : /^(?:electric|electricity|ac|shore|power)$/.test(n)
+        ? ['mode_AC', 'electric_ok']
+        : [];
+    const own = partOf(part)?.aspects.find((a) => ids.includes(a.id));
+    if (own) return own.id;
+  }
+  return undefined;
+}
 
 /** Working and failing, by verbs, in a clause. */
 export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
@@ -87,11 +105,28 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       done.has(n) &&
       /^(?:i|we|just|did|'ve|we've)$/.test(norm(i - 1)) &&
       objects.has(norm(i + 1)) &&
+      !(n === 'opened' && norm(i + 1) === 'the') &&
       talk.scopes.denied[i] !== 1
     ) {
       const part = talk.partFor(i, i + 1, clause);
       if (part && !/twice already|out of/.test(norm(i + 2))) {
         put(works(part, 0.65), i, 2);
+        continue;
+      }
+    }
+    // "I had it going", "got them lit"
+    if (
+      /^(?:had|have|got)$/.test(n) &&
+      /^(?:i|we|just|'ve|he|they)$/.test(norm(i - 1)) &&
+      /^(?:it|them|'em|em|that|those|both|all|her)$/.test(norm(i + 1)) &&
+      /^(?:going|running|lit|working|on|started|up|cooking|humming|blowing)$/.test(norm(i + 2)) &&
+      i + 2 < clause.to &&
+      talk.scopes.denied[i] !== 1
+    ) {
+      const part = talk.partFor(i, i + 1, clause);
+      if (part && part !== 'coach' && (norm(i + 2) !== 'up' || norm(i + 3) === 'and')) {
+        put(works(part, 0.65), i, 3);
+        i += 2;
         continue;
       }
     }
@@ -110,7 +145,38 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
-    if (verbs.at(words, i)) {
+    const denial = denialBefore(talk, clause, i);
+    const said = asked ? undefined : workSaid(talk, clause, i);
+    // a denial that stands before the subject belongs to what was said before: "can't find it the fan spins"
+    const outside =
+      said?.from !== undefined &&
+      denial !== undefined &&
+      i - denial < said.from &&
+      (!/^(?:no|none|not|neither)$/.test(norm(i - denial)) || norm(i - denial - 1) === 'me');
+    if (said && (denial === undefined || outside)) {
+      for (const part of said.parts)
+        put(
+          { ...works(part, said.weight), aspect: modeOf(talk, clause, i, part) ?? 'operates' },
+          i,
+          said.length,
+        );
+      i += said.length - 1;
+      continue;
+    }
+    if (
+      denial !== undefined &&
+      denial <= 3 &&
+      !verbs.at(words, i) &&
+      /n't$|^(?:not|never)$/.test(norm(i - denial))
+    ) {
+      const fault = workSaid(talk, clause, i, true);
+      if (fault && (fault.from !== undefined || i - denial > clause.from)) {
+        for (const part of fault.parts) put(fails(part), i, fault.length);
+        i += fault.length - 1;
+        continue;
+      }
+    }
+    if (verbs.at(words, i) && (defectPhrases.at(words, i)?.length ?? 1) === 1) {
       const mention = clause.mentions.filter((m) => !m.aside && m.to <= i).at(-1);
       const near =
         mention !== undefined ||
@@ -118,7 +184,6 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         i - clause.from <= 4 ||
         /^(?:one|ones|side)$/.test(norm(clause.from + 2));
       const part = near ? subjectOf(talk, clause, i) : undefined;
-      const denial = denialBefore(talk, clause, i);
       // "no pull", "no drain": a noun, not a verb that is denied
       if (
         denial !== undefined &&
@@ -139,14 +204,6 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         if (could) put(fails(part), i, 1);
         else if (!person && !loose && !(/^(?:come|comes|go|run)$/.test(n) && denial > 1))
           put(fails(part), i, 1);
-        continue;
-      }
-    }
-    if (!asked && denialBefore(talk, clause, i) === undefined) {
-      const said = workSaid(talk, clause, i);
-      if (said) {
-        for (const part of said.parts) put(works(part, said.weight), i, said.length);
-        i += said.length - 1;
         continue;
       }
     }

@@ -30,10 +30,15 @@ add(
 add({ aspect: 'measured_current', within: [0.2, 120] }, 'amp clamp,clamp meter,clamp on,current clamp,clamp');
 
 const reach = 45;
-const seen = new WeakMap<Talk, { at: number; upTo: number; tool: Instrument | undefined }>();
+interface Seen {
+  at: number;
+  upTo: number;
+  tool: Instrument | undefined;
+}
+const seen = new WeakMap<Talk, Seen>();
 
 /** The instrument that the talk is reading at word `at`, if one was named lately. */
-export function instrumentAt(talk: Talk, at: number): Instrument | undefined {
+export function instrumentAt(talk: Talk, at: number): (Instrument & { readonly part?: string }) | undefined {
   let s = seen.get(talk);
   if (!s) {
     s = { at: -999, upTo: 0, tool: undefined };
@@ -46,5 +51,11 @@ export function instrumentAt(talk: Talk, at: number): Instrument | undefined {
       s.tool = hit.values[0];
     }
   }
-  return at - s.at <= reach ? s.tool : undefined;
+  if (at - s.at > reach || !s.tool) return undefined;
+  // "heat gun on the drums": what it is held to, where nothing was named since
+  for (let i = at - 1; i > s.at; i--) {
+    const part = talk.marks.mentionAt.from(i)?.parts[0];
+    if (part) return i - s.at <= 7 ? { ...s.tool, part } : s.tool;
+  }
+  return s.tool;
 }

@@ -4,6 +4,7 @@ import { partOf } from '../../catalogue/index.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
+import { hasSenses, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
@@ -57,6 +58,27 @@ const followed: Readonly<Record<string, RegExp>> = wordTable({
   chassis: /^(?:one|two|battery|batteries|resting|three|four|bank|side|disconnect)$/,
 });
 
+/** The parts named before word `i`, newest first. */
+function recentAt(recently: readonly { readonly part: string; readonly at: number }[], i: number): string[] {
+  const recent: string[] = [];
+  for (let k = recently.length - 1; k >= 0 && i - (recently[k]?.at ?? 0) < 80 && recent.length < 14; k--) {
+    const part = recently[k]?.part ?? '';
+    if (!recent.includes(part)) recent.push(part);
+  }
+  return recent;
+}
+
+const determined = words_(
+  "the a an this that these those my your our its his her one both each other another left right front rear top bottom hot cracked torn 's",
+);
+/** True where a word stands for a thing: behind an article or the like, or first in what is said. */
+const isThing = (words: readonly Word[], i: number): boolean => {
+  const before = words[i - 1];
+  return (
+    before === undefined || before.stop > 0 || determined.has(before.norm) || /s$/.test(words[i]?.norm ?? '')
+  );
+};
+
 /** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
 export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {
   const out: Mention[] = [];
@@ -73,7 +95,11 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       i++;
       continue;
     }
-    const hit = partPhrases.at(words, i);
+    let hit = partPhrases.at(words, i);
+    if ((!hit || hit.length === 1) && hasSenses(words[i]?.norm ?? '') && !taken[i]) {
+      const sense = isThing(words, i) ? senseOf(words[i]?.norm ?? '', recentAt(recently, i)) : null;
+      hit = sense ? { length: 1, values: [sense] } : undefined;
+    }
     if (!hit || (taken[i] && hit.length === 1)) {
       i++;
       continue;
@@ -91,7 +117,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       verbish.has(said) &&
       ((joined &&
         ((verbWhen.has(before.norm) &&
-          !(before.norm === 'and' && !said.endsWith('s')) &&
+          !(/^(?:and|one)$/.test(before.norm) && !said.endsWith('s')) &&
           !(before.norm === 'one' && (i < 2 || words[i - 2]?.stop !== 0))) ||
           last?.to === i ||
           (/^lights?$/.test(said) &&
@@ -104,11 +130,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
           next !== 'good' &&
           words[i]?.stop === 0 &&
           taken[i - 1] !== 1));
-    const recent: string[] = [];
-    for (let k = recently.length - 1; k >= 0 && i - (recently[k]?.at ?? 0) < 80 && recent.length < 14; k--) {
-      const part = recently[k]?.part ?? '';
-      if (!recent.includes(part)) recent.push(part);
-    }
+    const recent = recentAt(recently, i);
     const needs = family[said];
     const after = followed[said];
     if (
@@ -116,6 +138,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       unless[said]?.test(recent[0] ?? '') ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
+      (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
       (needs && !isFamily(needs, said, recent)) ||
       (after && !after.test(next))
     ) {

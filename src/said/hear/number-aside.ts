@@ -10,6 +10,9 @@ const labels =
 const afterIs = /^(?:model|part|serial|item|lot|stock|phone|setting|number|code)$/;
 const clock = /^(?:am|pm|o'clock|oclock|in the morning)$/;
 const weather = /^(?:ambient|weather|forecast|sunshine|shade temp)$/;
+/** Behind a bare number these make a price of it, where somebody asks or pays. */
+const pricing =
+  /^(?:go|goes|went|cost|costs|run|runs|running|wants|want|wanted|pay|pays|paid|paying|charge|charges|charged|asking|sells|sell|selling|sold|bucks|quoted|quotes|priced|worth)$/;
 const passing = new Set(['d', 'mo']);
 
 /** True when a number is no reading of the coach. */
@@ -28,6 +31,36 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     return true;
   if (before === 'of' && /s$/.test(norm(span.from - 2)) && !span.unit && !/ts$|ss$/.test(norm(span.from - 2)))
     return true;
+  // "end, eleven fifty-two": the clock
+  const [hour, minute] = span.items;
+  if (
+    !span.unit &&
+    span.items.length === 2 &&
+    hour &&
+    minute?.kind === 'small' &&
+    hour.value >= 1 &&
+    hour.value <= 12 &&
+    minute.value < 60 &&
+    (/^(?:end|ended|ending|time|finish|finished|finishing|clock|done|started|since|till|until)$/.test(
+      before,
+    ) ||
+      /^(?:end time|start time|time is|time 's|it 's now|clock says|here at|done at|started at|finished at|stopped at)$/.test(
+        `${norm(span.from - 2)} ${before}`,
+      ))
+  )
+    return true;
+  if (!span.unit) {
+    const behind = `${next} ${norm(span.to + 1)}`;
+    if (/^(?:a pop|a throw|a whack)/.test(behind)) return true;
+    if (/^(?:apiece|each|for|a piece|per tire)/.test(behind) || /^(?:$|now|to)/.test(next))
+      for (let i = span.from - 1; i >= clause.from && span.from - i <= 4; i--)
+        if (
+          pricing.test(norm(i)) &&
+          (span.readings[0]?.value ?? 0) >= 100 &&
+          /^(?:apiece|each|a piece)/.test(behind)
+        )
+          return true;
+  }
   if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))
     return true;
   if (labels.test(before) && before !== 'number' && before !== 'item' && before !== 'line') return true;

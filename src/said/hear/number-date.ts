@@ -1,85 +1,151 @@
-// Why: dates are spoken as bare numbers: the year a thing was made, and the year by which it is to be replaced.
-import type { Mention } from './mention.ts';
-import { digitString } from './number-reading.ts';
+// Why: dates are spoken as bare numbers: the year a thing was made or seen to, and the year by which it is to be replaced.
+import type { Clause } from './clause.ts';
 import type { NumberSpan } from './number-span.ts';
+import { phraseList } from './phrase-index.ts';
+import { type SpokenDate, spokenDateAt } from './spoken-date.ts';
 import type { Talk } from './talk.ts';
 
-/** A year or month and year as said beside "date": "oh eight twenty-two" -> 08/22, "twenty-twenty" -> 2020. */
-export function dateText(span: NumberSpan, month?: number): string | undefined {
-  const short = span.readings[0]?.value ?? 0;
-  if (month !== undefined) {
-    const whole = span.readings.find(
-      (r) => Number.isInteger(r.value) && r.value >= 1980 && r.value <= 2045,
-    )?.value;
-    const year = whole ?? (span.items.length === 1 && short >= 1 && short <= 45 ? short : undefined);
-    if (year !== undefined) return `${String(month).padStart(2, '0')}/${String(year % 100).padStart(2, '0')}`;
-  }
-  const [a, b, c] = span.items;
-  const joined = span.readings.find((r) => r.value >= 1960 && r.value <= 2045);
-  if (joined && Number.isInteger(joined.value)) return String(joined.value);
-  if (
-    span.items.length === 3 &&
-    a?.kind === 'oh' &&
-    b?.kind === 'digit' &&
-    c &&
-    c.value >= 5 &&
-    c.value <= 45
-  )
-    return `0${b.value}/${String(c.value).padStart(2, '0')}`;
-  if (
-    span.items.length === 2 &&
-    a &&
-    b &&
-    a.value <= 12 &&
-    a.value > 0 &&
-    b.kind === 'small' &&
-    b.value <= 45
-  )
-    return `${String(a.value).padStart(2, '0')}/${String(b.value).padStart(2, '0')}`;
-  const text = digitString(span.items);
-  return text && /^\d{4}$/.test(text) ? text : undefined;
+/** Said before the year in which a thing is to go: the year after is its limit. */
+const limits = phraseList(
+  (
+    'replace by,replaced by,replacement by,replace before,replace in,replace it by,replace it in,replace after,replacement date,due by,due in,good till,good until,good thru,good through,good to,' +
+    "good 'til,best by,use by,valid until,valid through,valid till,expires,expired,expire,expires in,expired in,expiration,expiry,expiration date,end of life,outdated in," +
+    'out of date,outta date,run out in,ran out in,runs out in,lapsed,lapsed in,dies in,not after'
+  ).split(','),
+);
+/** Said of when a thing was made. */
+const made =
+  /^(?:date|dated|dates|stamp|stamped|stamps|stamping|manufactured|manufacture|born|made|built|produced|wrote|written|tag|tagged|printed|print|mfg|mfd|vintage|marked|embossed|engraved|etched)$/;
+/** Said of when it was seen to, put in or bought. */
+const seen =
+  /^(?:inspected|inspection|serviced|service|replaced|installed|changed|certified|recertified|recert|tested|hydro|recharged|charged|bought|purchased|rebuilt|overhauled|new|fitted|renewed|put|cleaned|flushed|resealed|recoated|cert|registered|done)$/;
+const says = /^(?:says|say|said|reads|read|shows|showing|sticker|label|collar|plate|placard|from)$/;
+/** A short year may end what is said; where a noun follows it was a count. */
+const ends =
+  /^(?:on|so|and|but|by|it|its|the|they|which|that|i|we|or|is|then|not|in|at|was|has|also|too|for|if|yeah|okay|with|as|stamped|dated|manufacture)$/;
+
+/** A date that is said of a thing. */
+export interface SaidDate {
+  readonly text: string;
+  readonly aspect: 'date' | 'replace_by';
+  readonly to: number;
+  /** The words speak of making, so that the thing itself is dated. */
+  readonly of: 'made' | 'seen' | 'bought' | 'limit';
 }
 
-const until = /^(?:by|until|till|through|thru|expires|expired|expire|expiration|to|'til|expiry)$/;
-/** The year after "replace by", "good till", "expires in": twenty-seven is 2027. */
-export function limitYear(talk: Talk, span: NumberSpan): string | undefined {
+/** The date that a number is; undefined where nothing around it says that it is one. */
+export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate | undefined {
+  if (span.unit || span.money || span.upTo) return undefined;
   const { words, sentenceOf } = talk.marks;
-  const before = words
-    .slice(Math.max(0, span.from - 5), span.from)
-    .filter((_, k) => sentenceOf[Math.max(0, span.from - 5) + k] === sentenceOf[span.from])
-    .map((w) => w.norm);
+  const date = spokenDateAt(words, span.from);
+  if (!date) return undefined;
+  const norm = (i: number): string => words[i]?.norm ?? '';
+  let limit = false;
+  let make = -1;
+  let see = -1;
+  let read = false;
+  for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && sentenceOf[i] === sentenceOf[span.from]; i--) {
+    if (limits.at(words, i, 1) && date.from - i <= 7) limit = true;
+    if (make < 0 && made.test(norm(i))) make = i;
+    if (see < 0 && seen.test(norm(i))) see = i;
+    if (says.test(norm(i)) && date.from - i <= 3) read = true;
+    // another number between: the date word was for that one
+    if (i < date.from - 1 && i >= clause.from && talk.marks.numberAt.from(i) && date.form === 'short') break;
+  }
+  for (let i = date.to; i < date.to + 5 && sentenceOf[i] === sentenceOf[span.from]; i++)
+    if (made.test(norm(i)) && make < 0 && (date.form !== 'short' || i <= date.to + 1)) make = i;
   if (
-    !before.some((w) => until.test(w)) ||
-    !before.some((w) => /^(?:replace|good|best|exp\w*|use|valid)$/.test(w))
+    !mayBe(
+      date,
+      { limit, make, see, read, before: norm(date.from - 1) },
+      norm(date.to),
+      (words[date.to - 1]?.stop ?? 2) > 0,
+    )
   )
     return undefined;
-  const year = span.readings.find(
-    (r) => Number.isInteger(r.value) && r.value >= 1990 && r.value <= 2060,
-  )?.value;
-  const short = span.readings[0]?.value ?? 0;
-  return year
-    ? String(year)
-    : span.items.length === 1 && short >= 10 && short <= 45
-      ? String(2000 + short)
-      : undefined;
+  return {
+    text: date.text,
+    aspect: limit ? 'replace_by' : 'date',
+    to: date.to,
+    of: limit
+      ? 'limit'
+      : make >= 0 && make >= see - 3
+        ? 'made'
+        : see >= 0
+          ? /^(?:bought|purchased)$/.test(norm(see))
+            ? 'bought'
+            : 'seen'
+          : 'made',
+  };
 }
-const limitedParts = /_alarm$|^extinguisher$/;
-/** The alarm or extinguisher that was named last before the number. */
-export function nearestAlarm(talk: Talk, parts: readonly string[], span: NumberSpan): string | undefined {
-  let named: Mention | undefined;
-  for (let i = span.from; !named && i > span.from - 40 && i > 0; i--) named = talk.marks.mentionAt.to(i);
+
+interface Around {
+  readonly limit: boolean;
+  readonly make: number;
+  readonly see: number;
+  readonly read: boolean;
+  readonly before: string;
+}
+
+function mayBe(date: SpokenDate, a: Around, next: string, stops: boolean): boolean {
+  if (date.form === 'month')
+    return a.limit || a.make >= 0 || a.see >= 0 || a.read || /^(?:of|from|is)$/.test(a.before);
+  const onIt = next === 'on';
+  if (date.form === 'year')
+    return (
+      a.limit || a.make >= 0 || a.see >= 0 || a.read || a.before === 'from' || a.before === 'since' || onIt
+    );
+  const ended = stops || next === '' || ends.test(next);
+  if (!ended) return false;
+  if (a.limit)
+    return /^(?:by|till|until|thru|through|'til|in|date|expired|expires|to|of|after|before|life|expiration|expiry)$/.test(
+      a.before,
+    );
   return (
-    named?.parts.find((p) => limitedParts.test(p)) ?? parts.slice(0, 4).find((p) => limitedParts.test(p))
+    (a.make >= 0 && date.from - a.make <= 3) || (a.see >= 0 && a.before === 'in' && date.from - a.see <= 6)
   );
 }
 
-const months = 'january february march april may june july august september october november december'.split(
-  ' ',
+/** Parts that carry a date or a limit of their own. */
+const limited = /_alarm$|^extinguisher$/;
+const datedParts = new Set(
+  'smoke_alarm co_alarm lp_alarm extinguisher lp_tank house_battery chassis_battery lp_regulator ac_roof water_heater_out refrigerator furnace_run fuel_tank hitch_receiver air_tanks belts_hoses emergency_exit'.split(
+    ' ',
+  ),
 );
-/** The month named right before the number: "March of twenty-one". */
-export function monthBefore(talk: Talk, span: NumberSpan): number | undefined {
-  const norm = (i: number): string => talk.marks.words[i]?.norm ?? '';
-  const at = norm(span.from - 1) === 'of' ? span.from - 2 : span.from - 1;
-  const k = months.indexOf(norm(at));
-  return k >= 0 && (talk.marks.words[at]?.capital ?? false) ? k + 1 : undefined;
+
+/** The parts that the date is of: mostly one; two where "they" are two alarms just named. */
+export function partsDated(
+  talk: Talk,
+  clause: Clause,
+  span: NumberSpan,
+  parts: readonly string[],
+  of: SaidDate['of'],
+): string[] {
+  const { words, mentionAt } = talk.marks;
+  const own = clause.mentions.filter((m) => !m.aside && m.to <= span.from).at(-1);
+  const lately: string[] = [];
+  for (let i = span.from; i > span.from - 40 && i > 0; i--) {
+    const m = mentionAt.to(i);
+    const p =
+      m && !m.aside
+        ? (m.parts.find((x) => limited.test(x)) ??
+          (lately.length === 0 ? m.parts.find((x) => datedParts.has(x)) : undefined))
+        : undefined;
+    if (m && !p && lately.length > 0 && !m.weak) break;
+    if (p && !lately.includes(p)) lately.push(p);
+  }
+  const many = words.slice(clause.from, span.from).some((w) => /^(?:they|both|these|them|two)$/.test(w.norm));
+  if (many && lately.length >= 2 && limited.test(lately[0] ?? '') && limited.test(lately[1] ?? ''))
+    return lately.slice(0, 2);
+  const named = own?.parts.find((p) => datedParts.has(p)) ?? (own && !own.weak ? own.parts[0] : undefined);
+  if (named && (of !== 'bought' || named !== 'coach')) return [named];
+  if (of === 'limit')
+    return [lately.find((p) => limited.test(p)) ?? parts.find((p) => limited.test(p)) ?? ''].filter(
+      (p) => p !== '',
+    );
+  // "we bought her in twenty seventeen": the whole of it
+  if (of === 'bought') return own ? [] : ['coach'];
+  const first = lately[0] ?? parts.slice(0, 4).find((p) => datedParts.has(p)) ?? parts[0];
+  return first === undefined || (of === 'seen' && first === 'coach') ? [] : [first];
 }

@@ -1,13 +1,14 @@
 // Why: a bare number is a reading only where no other noun follows it, and a year is no reading.
 import type { Clause } from './clause.ts';
 import { defectPhrases, goodPhrases, typePhrases } from './lexicon.ts';
-import { isMeasuring } from './measuring-words.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
 
 /** What may follow a reading that has no unit: nothing, or a small word. "Two owners" is no reading. */
 const small =
   /^(?:and|or|but|on|in|at|of|to|up|down|by|for|with|from|the|so|then|that|which|it|i|we|is|was|as|if|when|out|all|both|each|cold|over|under|total|per|now|right|here|there|this|there's|after|before|inside|outside|full|empty|resting|today|exactly|even|flat|max|instead|too|also|again|still|ish|maybe|a|an|where|because|since|he|they|you|we|'s|no|not|left|front|rear|only|at|across|along|around|behind|near|towards|driver|passenger|amp)$/;
+const closing =
+  /^(?:apiece|each|combined|hot|loaded|unloaded|rested|resting|roughly|about|probably|thereabouts|steady|almost|approximately|around|idling|running|solid|i|they|okay|good)$/;
 /** True when nothing stands behind the number that it counts. */
 export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
   const { words, numberAt, mentionAt, placeAt } = talk.marks;
@@ -15,7 +16,7 @@ export const endsPhrase = (talk: Talk, span: NumberSpan): boolean => {
   if (!next || (words[span.to - 1]?.stop ?? 2) > 0) return true;
   return (
     small.test(next.norm) ||
-    isMeasuring(next.norm) ||
+    closing.test(next.norm) ||
     typePhrases.at(words, span.to) !== undefined ||
     defectPhrases.at(words, span.to) !== undefined ||
     goodPhrases.at(words, span.to) !== undefined ||

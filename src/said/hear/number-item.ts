@@ -14,17 +14,28 @@ export interface NumberItem {
 const pronounBefore = new Set(
   (
     'this that which each other any every another no only inner outer front rear left right middle top bottom new old big little good bad ' +
-    'nice nicer last first third second same inside outside the my your his her our their driver passenger main back wrong right next ' +
+    'nice nicer older newer bigger smaller blue white red gray grey green silver tan black brown yellow which last first third second same inside outside the my your his her our their driver passenger main back wrong right next ' +
     'someone no-one'
   ).split(' '),
 );
 const pronounAfter = new Set(
-  "'s that which who more side thing day time way i we you they he for was had has".split(' '),
+  "'s that which who more side thing day time way i we you they he for was had has is isn't isn't works work needs looks goes does doesn't won't will don't wasn't came comes got wants manages can can't cannot feels sounds".split(
+    ' ',
+  ),
 );
 
 /** True when "one" at `i` stands for a thing, not for a number. */
 export function isPronounOne(words: readonly Word[], i: number): boolean {
   const before = words[i - 1];
+  const next = words[i + 1]?.norm ?? '';
+  // "left front one forty" is a hundred and forty
+  if (
+    before &&
+    /^(?:front|rear|left|right|driver|passenger)$/.test(before.norm) &&
+    words[i]?.stop === 0 &&
+    (Object.hasOwn(tens, next) || Object.hasOwn(teens, next))
+  )
+    return false;
   if (before && before.stop === 0 && pronounBefore.has(before.norm)) return true;
   const after = words[i + 1];
   return after !== undefined && words[i]?.stop === 0 && pronounAfter.has(after.norm);
@@ -51,7 +62,12 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
   // "hundred and eight": the "a" is often left out
   if (
     (n === 'hundred' || n === 'thousand') &&
-    !(isJoined(words, i) && /^(?:couple|few|several|of|many|by|per|one)$/.test(words[i - 1]?.norm ?? ''))
+    !(
+      isJoined(words, i) &&
+      /^(?:couple|few|several|of|many|by|per|one|half|quarter|quarters|halves|point|hundred)$/.test(
+        words[i - 1]?.norm ?? '',
+      )
+    )
   )
     return { value: 1, next: i };
   const digits = digitsValue(n);
@@ -75,7 +91,8 @@ function hundreds(
 ): { value: number; next: number; scaled: boolean } | undefined {
   const head = headAt(words, i);
   if (!head) return undefined;
-  if (!scaleAt(words, head.next, 'hundred')) return { ...head, scaled: false };
+  if (!(head.next === i && words[i]?.norm === 'hundred') && !scaleAt(words, head.next, 'hundred'))
+    return { ...head, scaled: false };
   const value = head.value * 100;
   const at = pastAnd(words, head.next + 1);
   const rest = isJoined(words, at) ? below100(words, at) : undefined;

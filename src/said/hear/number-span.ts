@@ -71,8 +71,15 @@ function plainAt(words: readonly Word[], i: number): Plain | undefined {
   let to = last.to;
   const more = joinedTo(words, to) ? andFraction(words, to) : undefined;
   if (more && last.kind !== 'fraction') {
-    readings = readings.slice(0, 1).map((r) => ({ ...r, value: r.value + more.value }));
-    to = more.next;
+    const scale = joinedTo(words, more.next)
+      ? words[more.next]?.norm === 'thousand'
+        ? 1000
+        : words[more.next]?.norm === 'hundred'
+          ? 100
+          : 1
+      : 1;
+    readings = readings.slice(0, 1).map((r) => ({ ...r, value: (r.value + more.value) * scale }));
+    to = more.next + (scale > 1 ? 1 : 0);
   }
   if (minus) readings = readings.map((r) => ({ ...r, value: -r.value }));
   return { from: i, to, items, readings };

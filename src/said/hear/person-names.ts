@@ -19,7 +19,8 @@ export function peopleIn(words: readonly Word[], isName: (i: number) => boolean)
     const after = words[i + 1];
     if (before && before.stop === 0 && /^(?:the|a|an|by|of)$/.test(before.norm)) things.add(w.norm);
     if (before?.norm === 'and' && /^(?:me|him|her|i)$/.test(words[i - 2]?.norm ?? '')) people.add(w.norm);
-    if (w.stop > 0 && itemAt(words, i + 1)) continue;
+    // "Corvandos, all six": the maker of a set
+    if (w.stop > 0 && (itemAt(words, i + 1) || /^(?:all|both)$/.test(after?.norm ?? ''))) continue;
     const alone = w.stop > 0 && (before === undefined || before.stop > 0);
     const first = before === undefined || before.stop === 2;
     const called =

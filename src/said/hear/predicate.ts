@@ -11,7 +11,7 @@ const adverbs = set(
 );
 const quantities = set('all both each everything every');
 const auxiliaries = set(
-  "do does did will 'll is are was were 's 're am been being has have had 've gets got keeps kept",
+  "do does did will 'll is are was were 's 're am been being has have had 've gets got keeps kept doesn't don't didn't won't wouldn't can't not never isn't aren't wasn't weren't ain't",
 );
 /** Before the verb of a possibility, an intention or an order. */
 const barred = set(
@@ -26,7 +26,7 @@ const subordinate = set(
 /** Words that stand for the part talked about. */
 export const subjects = set('it they that everything both all these those which burners he and them');
 const pronouns = set(
-  "it they that this these those everything both all each which one ones them 'em others other two three she he side sides",
+  "it they that this these those everything both all each which one ones them 'em others other two three she he sides",
 );
 const links = set('on in by of for over under at above behind with below up inside around near to from');
 
@@ -42,8 +42,14 @@ export interface Subject {
 
 /** True where a form of the verb agrees with its subject. */
 function agrees(form: VerbForm, aux: string | undefined, plural: boolean | undefined, verb: string): boolean {
-  const does = aux !== undefined && /^(?:do|does|did|will|'ll)$/.test(aux);
-  const be = aux !== undefined && /^(?:is|are|was|were|'s|'re|am|been|being|gets|got|keeps|kept)$/.test(aux);
+  const does =
+    aux !== undefined &&
+    /^(?:do|does|did|will|'ll|doesn't|don't|didn't|won't|wouldn't|can't|not|never)$/.test(aux);
+  const be =
+    aux !== undefined &&
+    /^(?:is|are|was|were|'s|'re|am|been|being|gets|got|keeps|kept|isn't|aren't|wasn't|weren't|ain't|not)$/.test(
+      aux,
+    );
   const have = aux !== undefined && /^(?:has|have|had|'ve)$/.test(aux);
   switch (form) {
     case 'base':
@@ -173,7 +179,7 @@ export function subjectBefore(
 /** The part whose name ends right before word `end`. */
 function namedAt(talk: Talk, clause: Clause, end: number): Mention | undefined {
   const m = talk.marks.mentionAt.to(end);
-  return m && m.from >= clause.from && m.to > clause.from ? m : undefined;
+  return m && !m.aside && m.from >= clause.from ? m : undefined;
 }
 
 const mentionInside = (clause: Clause, i: number): boolean =>

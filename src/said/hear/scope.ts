@@ -1,16 +1,10 @@
 // Why: whether a word is denied, guessed, hearsay, supposed or about another coach is decided by triggers and how far they reach.
 import { deniedIn, ownDenials } from './denial.ts';
+import { elsewhereIn } from './elsewhere.ts';
+import { hearsayAt } from './hearsay.ts';
 import type { Marks } from './marks.ts';
-import { itemAt } from './number-item.ts';
-import {
-  conditions,
-  estimates,
-  guesses,
-  hearsay,
-  hypothetical,
-  otherCoach,
-  stories,
-} from './trigger-words.ts';
+import { questionsIn } from './questions.ts';
+import { guesses } from './trigger-words.ts';
 
 /** What holds for each word. */
 export interface Scopes {
@@ -27,66 +21,45 @@ export function scopesOf(marks: Marks): Scopes {
   const n = words.length;
   const denied = deniedIn(marks, ownDenials);
   const guessed = new Uint8Array(n);
-  const elsewhere = new Uint8Array(n);
+  const elsewhere = elsewhereIn(marks);
   const saidBy: (string | undefined)[] = new Array(n).fill(undefined);
   const clauseStart = (i: number): number => {
     let k = i;
     while (k > 0 && clauseOf[k - 1] === clauseOf[i]) k--;
     return k;
   };
-  const mark = (from: number, of: number, kind: 1 | 2): void => {
-    for (let k = from; k < n && clauseOf[k] === clauseOf[of]; k++)
-      if (elsewhere[k] !== 1) elsewhere[k] = kind;
-  };
   for (let i = 0; i < n; i++) {
     const guess = guesses.at(words, i);
-    if (guess) {
+    if (guess && !isOther(words, i)) {
       for (let k = clauseStart(i); k < n && clauseOf[k] === clauseOf[i]; k++) guessed[k] = 1;
     }
-    const said = hearsay.at(words, i);
+    const said = hearsayAt(words, i);
     if (said) {
-      const next = (clauseOf[i] ?? 0) + 1;
       // "they were replaced last year, he says": the clause before belongs to it where nothing follows
       const ends = (words[i + said.length - 1]?.stop ?? 2) > 0 || clauseOf[i + said.length] !== clauseOf[i];
+      const behind = ends && i > 0 && sentenceOf[clauseStart(i) - 1] === sentenceOf[i];
+      const next = (clauseOf[i] ?? 0) + (behind ? 0 : 1);
       for (
         let k = clauseStart(i);
         k < n && sentenceOf[k] === sentenceOf[i] && (clauseOf[k] ?? 0) <= next;
         k++
       )
-        saidBy[k] = said.values[0];
+        saidBy[k] = said.by;
       if (ends)
         for (
           let k = i - 1;
           k >= 0 && sentenceOf[k] === sentenceOf[i] && (clauseOf[k] ?? 0) >= (clauseOf[i] ?? 0) - 1;
           k--
         )
-          saidBy[k] = said.values[0];
+          saidBy[k] = said.by;
     }
-    const story = stories.at(words, i);
-    if (story && !endsInNumber(words, i + story.length - 1)) {
-      for (let k = clauseStart(i); k < n && sentenceOf[k] === sentenceOf[i]; k++) elsewhere[k] = 1;
-    }
-    const estimate = estimates.at(words, i);
-    if (estimate) {
-      i += estimate.length - 1;
-      continue;
-    }
-    const order = words[i]?.norm === "don't" && clauseStart(i) === i;
-    if (otherCoach.at(words, i)) mark(clauseStart(i), i, 1);
-    else if (order || hypothetical.at(words, i)) mark(clauseStart(i), i, 2);
-    else if (conditions.at(words, i)) mark(i, i, 2);
   }
-  for (let i = 0; i < n; i++) {
-    if (!words[i]?.asks) continue;
-    // a question is no finding; of "it's dry, see that?" only the tag is one
-    const tag = clauseStart(i);
-    const isTag = i - tag < 3 && tag > 0 && sentenceOf[tag - 1] === sentenceOf[i];
-    for (let k = i; k >= (isTag ? tag : 0) && sentenceOf[k] === sentenceOf[i]; k--)
-      if (!elsewhere[k]) elsewhere[k] = 2;
-  }
+  questionsIn(marks, elsewhere, denied);
   return { denied, guessed, elsewhere, saidBy };
 }
 
-/** "I had one seventeen volts": the "one" belongs to a number. */
-const endsInNumber = (words: Marks['words'], i: number): boolean =>
-  words[i]?.norm === 'one' && words[i]?.stop === 0 && itemAt(words, i + 1) !== undefined;
+/** "Some kind of", "they call it": no guess. */
+const isOther = (words: Marks['words'], i: number): boolean =>
+  (/^(?:kind|sort)$/.test(words[i]?.norm ?? '') &&
+    /^(?:some|what|this|that|any|one|every)$/.test(words[i - 1]?.norm ?? '')) ||
+  (words[i]?.norm === 'call' && /^(?:they|we|you|i|to|folks)$/.test(words[i - 1]?.norm ?? ''));

@@ -9,10 +9,12 @@ export function isSentenceStart(words: readonly Word[], i: number): boolean {
   if (!before || before.stop === 2 || w.pause >= 1.5) return true;
   if (!w.capital || before.stop === 1 || w.norm === 'i' || w.norm.length < 2 || w.written === before.written)
     return false;
+  // "stamped May of nineteen"
+  if (w.norm === 'may' && /^(?:of|twenty|two|\d+)$/.test(words[i + 1]?.norm ?? '')) return false;
   return (
     isKnownWord(w.norm) &&
     w.norm.length > 1 &&
-    !/^(?:lp|led|agm|co|tpo|epdm|tv|tvs|ac|vin|psi|gfci|rv|rpm|abs|v|k|cca|def|january|february|march|april|june|july|august|september|october|november|december|monday|friday|saturday|sunday)$/.test(
+    !/^(?:lp|led|agm|co|tpo|epdm|tv|tvs|ac|vin|psi|gfci|rv|rpm|abs|v|k|cca|def|january|february|march|april|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/.test(
       w.norm,
     )
   );

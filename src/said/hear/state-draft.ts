@@ -52,7 +52,12 @@ export function denialBefore(talk: Talk, clause: Clause, i: number): number | un
   for (let k = i - 1; k >= Math.max(clause.from, i - 4); k--) {
     const n = talk.marks.words[k]?.norm ?? '';
     if (negative.has(n)) return i - k;
-    if (verbs.at(talk.marks.words, k) && !/^(?:come|go|been|getting|get|stay)$/.test(n)) return undefined;
+    if (
+      verbs.at(talk.marks.words, k) &&
+      !clause.mentions.some((m) => m.from <= k && k < m.to) &&
+      !/^(?:come|go|been|getting|get|stay)$/.test(n)
+    )
+      return undefined;
   }
   return undefined;
 }

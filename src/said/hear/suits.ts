@@ -31,7 +31,7 @@ const needs: Readonly<Record<string, readonly string[]>> = wordTable({
   wear: ['wearing', 'cloth', 'rubber', 'machine', 'moving'],
   age: ['dated', 'rubber'],
   level: ['levelled'],
-  smell: ['smells', 'fluid', 'machine'],
+  smell: ['smells'],
   smoke: ['smokes'],
   noise: ['machine', 'moving', 'electric', 'road', 'fluid', 'wearing', 'metal', 'surface'],
   'heat/overheating': ['machine', 'road', 'electric'],

@@ -19,7 +19,15 @@ export class Talk {
   /** Parts named lately, newest first. */
   recent: { parts: readonly string[]; at: number; weak: boolean }[] = [];
   /** The failure heard last, and where: a measure right after it is of it. */
-  fault: { readonly part: string; readonly at: number } | undefined;
+  fault: { readonly part: string; readonly place?: string; readonly at: number } | undefined;
+  /** The clause in which something was last said to be there: a list may go on from it. */
+  listed: { readonly at: number; readonly sentence: number } | undefined;
+  /** The part a job was last spoken of, and where. */
+  advised: { readonly part: string; readonly at: number } | undefined;
+  /** The parts last said to be not known, and where. */
+  unknownOf: { readonly parts: readonly string[]; readonly at: number } | undefined;
+  /** The part whose failure was last given a reason, and where. */
+  guessed: { readonly part: string; readonly at: number } | undefined;
   /** The part a heading named. */
   section: readonly string[] = [];
   private readonly places: PlaceMemory;
@@ -27,6 +35,8 @@ export class Talk {
   /** Aspects named in the clause before, where it gave no number: "the gross weight, the sticker says ...". */
   lead: readonly AspectHit[] = [];
   private previous: Clause | undefined;
+  /** The clauses gone by, newest first: at most six. */
+  passed: readonly Clause[] = [];
   private station = '';
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
@@ -47,6 +57,7 @@ export class Talk {
     const p = this.previous;
     this.lead = p && p.sentence === clause.sentence && p.numbers.length === 0 ? p.aspects : [];
     this.previous = clause;
+    if (p) this.passed = [p, ...this.passed.slice(0, 5)];
     if (clause.sentence !== this.sentence) {
       this.sentence = clause.sentence;
       this.sentenceMentions = [];

@@ -141,7 +141,7 @@ const typical: Readonly<Record<string, Typical>> = wordTable({
   water_heater_run: [['outlet_F', [[90, 165]]]],
   solar_array: [['watts', [[40, 3000]]]],
   patio_awning: [['length', [[7, 26]]]],
-  brake_drum_rotor: [['lining', undefined]],
+  brake_drum_rotor: [['lining', [[0.06, 0.45]]]],
   hitch_receiver: [['rated_tow', [[2000, 30000]]]],
   coolant: [['freeze_point', [[-70, 25]]]],
   water_pump: [['pressure', [[25, 75]]]],

@@ -4,14 +4,20 @@ import type { VehicleKind } from '../../catalogue/vehicle-kind.ts';
 import type { Cue } from '../entry.ts';
 import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { type Corrected, correctDrafts } from './correct.ts';
+import { hearAdvice } from './hear-advice.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
+import { hearCause } from './hear-cause.ts';
+import { hearEffort } from './hear-effort.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
-import { hearAbsence, hearPraise, hearPresence } from './hear-praise.ts';
+import { hearOne } from './hear-one.ts';
+import { hearPraise } from './hear-praise.ts';
+import { hearAbsence, hearPresence } from './hear-presence.ts';
 import { hearRoad } from './hear-road.ts';
 import { hearStates } from './hear-states.ts';
-import { hearAdvice, hearCause, hearUnknown } from './hear-unknown.ts';
+import { hearUnknown } from './hear-unknown.ts';
+import { hearWarnings } from './hear-warnings.ts';
 import { hearWorks } from './hear-works.ts';
 import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
@@ -22,6 +28,7 @@ import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
 import { stationPath } from './station-path.ts';
 import { Talk } from './talk.ts';
+import { hearSameWeek } from './tire-row.ts';
 import { setLoadsApart } from './without-load.ts';
 import { type Words, wordsOf } from './word.ts';
 import { knowWritten } from './written-name.ts';
@@ -61,15 +68,17 @@ export function understand(
       if (d.sense !== 'claim') last = d;
       if (d.part === 'coach' && d.aspect === 'year')
         talk.recent.unshift({ parts: ['coach'], at: d.at, weak: false });
-      if (d.sense === 'defect') talk.fault = { part: d.part, at: d.at };
+      if (d.sense === 'defect')
+        talk.fault = { part: d.part, at: d.at, ...(d.place === undefined ? {} : { place: d.place }) };
     }
   }
   dropPresence(heard);
   heard.sort((a, b) => a.at - b.at);
-  const drafts = setLoadsApart(heard, all.words);
-  joinTypes(drafts, all.words);
-  dropEchoes(drafts, marks.mentionAt);
-  return { all, marks, clauses, path, drafts, corrected: correctDrafts(marks, drafts) };
+  const apart = setLoadsApart(heard, all.words);
+  joinTypes(apart, all.words);
+  dropEchoes(apart, marks.mentionAt);
+  const corrected = correctDrafts(marks, talk.scopes, apart);
+  return { all, marks, clauses, path, drafts: corrected.drafts, corrected };
 }
 
 /** The same good news of the same part within a breath is said once. */
@@ -118,13 +127,19 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
   const absent = hearAbsence(talk, clause, taken);
   const identity = hearIdentity(talk, clause, taken);
-  const numbers = hearNumbers(talk, clause, taken);
+  const numbers = [
+    ...hearOne(talk, clause, taken),
+    ...hearNumbers(talk, clause, taken),
+    ...hearSameWeek(talk, clause, taken),
+  ];
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
   const states = idle
     ? []
     : [
-        ...hearStates(talk, clause, taken),
+        ...hearWarnings(talk, clause, taken),
+        ...hearEffort(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
+        ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),
       ];
   const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);

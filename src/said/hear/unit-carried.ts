@@ -6,6 +6,8 @@ import type { Talk } from './talk.ts';
 import type { SaidUnit } from './unit-words.ts';
 
 const metric: readonly Unit[] = ['Cel', 'bar', 'kPa', 'L', 'kg', 'm', 'cm', 'mm', 'km', 'km/h'];
+/** "Five minutes and still eight": a time does not carry on. */
+const timely: ReadonlySet<Unit> = new Set<Unit>(['s', 'min', 'h', 'd', 'mo', 'a']);
 const systems = new WeakMap<Talk, Set<Unit>>();
 
 /** Takes note of the units a speaker uses. */
@@ -40,7 +42,7 @@ export function carriedUnit(talk: Talk, clause: Clause, span: NumberSpan): SaidU
     if ((words[i]?.stop ?? 2) === 2) return undefined;
     before = talk.marks.numberAt.to(i + 1);
   }
-  if (!before?.unit || before.unit.loose) return undefined;
+  if (!before?.unit || before.unit.loose || timely.has(before.unit.units[0] as Unit)) return undefined;
   if (sentenceOf[before.from] !== sentenceOf[span.from]) return undefined;
   const old = before.readings[0]?.value ?? 0;
   if (value < old * 0.55 || value > old * 1.8) return undefined;

@@ -122,7 +122,7 @@ const rows: readonly string[] = [
   'heat warm cook | microwave oven cooktop induction | my our coffee soup lunch food water | -',
   'heat warm | heat flame | - | -',
   'cook brew bake boil | heat | - | -',
-  'hum | fan water cool engine device | along - . | -',
+  'hum | fan water cool engine device | along | -',
   'roar whir whirl | fan | - | -',
   'pump prime | water_pump macerator hydraulic_unit fresh_system_test suspension_air | - | -',
   'prime | water engine | - | -',

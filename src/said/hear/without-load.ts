@@ -15,6 +15,7 @@ function isUnloaded(words: readonly Word[], at: number): boolean {
     const norm = words[i]?.norm;
     if (norm === 'unloaded' || norm === 'idling') return true;
     if (norm === 'load') return words[i - 1]?.norm === 'no' || words[i - 1]?.norm === 'without';
+    if (norm === 'with' && !/^(?:no|nothing|none|everything)$/.test(words[i + 1]?.norm ?? '')) return false;
     if (norm === 'loaded' || norm === 'airs' || norm === 'both') return false;
   }
   return false;

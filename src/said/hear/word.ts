@@ -94,7 +94,9 @@ function joinLetters(words: Word[]): Word[] {
       while (j - i >= 2) {
         const run = words.slice(i, j);
         const said = run.map((x) => x.norm).join('');
-        if (acronyms.has(said) || (j - i >= 3 && run.every((x) => x.capital))) break;
+        // "T V I never tried": the last letter is a word of its own
+        const talks = run.at(-1)?.norm === 'i' && acronyms.has(said.slice(0, -1));
+        if (acronyms.has(said) || (j - i >= 3 && run.every((x) => x.capital) && !talks)) break;
         j--;
       }
     }

@@ -3,7 +3,7 @@ import type { Clause } from './clause.ts';
 import { defectPhrases } from './lexicon.ts';
 import { type Subject, subjectBefore } from './predicate.ts';
 import type { Talk } from './talk.ts';
-import { type VerbSense, verbUses } from './verb-table.ts';
+import { type VerbSense, type VerbUse, verbUses } from './verb-table.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const softeners = set(
@@ -12,11 +12,11 @@ const softeners = set(
 const articles = set('a an the my your our his her their its this that some more');
 /** What spoils the good news when it follows within a few words. */
 const spoilers = set(
-  'hard rough rougher slow slowly loud funny poorly crooked sometimes intermittently intermittent half halfway partway barely only sporadically weak weakly dim until unless once except short slower lazy erratic erratically sideways badly backwards wrong occasionally maybe dies died stuck too about around if',
+  'hard rough rougher slow slowly loud funny poorly crooked sometimes intermittently intermittent half halfway partway barely sporadically weak weakly dim until unless once except short slower lazy erratic erratically sideways badly backwards wrong occasionally maybe dies died stuck too about around if',
 );
 /** Behind "runs" and "goes": not what a part does but what it costs, reads or is. */
 const otherwise = set(
-  'about around off from through between under into over to along past per dollars bucks hours somewhere roughly like a an the',
+  'about off from through between under into over to along past per dollars bucks hours somewhere roughly a an the is are was were has have',
 );
 
 const particle = /^(?:on|in|out|up|down|off|over)$/;
@@ -36,6 +36,8 @@ export interface WorkSaid {
   readonly parts: readonly string[];
   readonly length: number;
   readonly weight: number;
+  /** Where its subject is named. */
+  readonly from?: number;
 }
 
 /** True where the words behind the verb leave it good news. `at`: the first word behind verb and particle. */
@@ -111,44 +113,53 @@ function partsMeant(talk: Talk, clause: Clause, i: number, sense: VerbSense, s: 
   return [near];
 }
 
-/** What a verb at `i` says to be working. */
-export function workSaid(talk: Talk, clause: Clause, i: number): WorkSaid | undefined {
-  const word = talk.marks.words[i]?.norm ?? '';
+/** True where this use of the verb says no more than how something was left, is fuelled, or goes on failing. */
+function saysLittle(talk: Talk, clause: Clause, i: number, use: VerbUse, s: Subject): boolean {
+  const { words } = talk.marks;
+  const next = words[i + 1]?.norm ?? '';
+  const word = words[i]?.norm ?? '';
+  if (s.is === 'elided' && use.form === 'ing' && !/^(?:work|blow|run)$/.test(use.verb)) return true;
+  const left = words.slice(Math.max(clause.from, i - 7), i).some((w) => w.norm === 'with');
+  if (leftSo.has(word) && left && s.is === 'named') return true;
+  if (use.form === 'past' && s.is === 'named' && word !== 'lit') {
+    if (leftSo.has(word)) return !s.all && !well.test(next);
+  }
+  if (use.verb === 'run' && next === 'on' && /^(?:which|that)$/.test(s.word ?? '')) return true;
+  return (
+    (use.verb === 'crank' && next === 'for') ||
+    (use.form === 'ing' && defectPhrases.at(words, i) !== undefined)
+  );
+}
+
+/** What a verb at `i` says to be working; with `denied`, not to be. */
+export function workSaid(talk: Talk, clause: Clause, i: number, denied = false): WorkSaid | undefined {
+  const { words } = talk.marks;
+  const word = words[i]?.norm ?? '';
   for (const use of verbUses(word)) {
+    if (denied && use.form !== 'base' && use.form !== 'ing') continue;
     const s = subjectBefore(talk, clause, i, use.form);
-    if (!s || s.is === 'person') continue;
-    if (
-      s.is === 'elided' &&
-      use.form === 'ing' &&
-      use.verb !== 'work' &&
-      use.verb !== 'blow' &&
-      use.verb !== 'run'
-    )
-      continue;
-    if (
-      use.form === 'past' &&
-      leftSo.has(word) &&
-      s.is === 'named' &&
-      !(word === 'lit'
-        ? !withBefore(talk, clause, i)
-        : s.all || well.test(talk.marks.words[i + 1]?.norm ?? ''))
-    )
-      continue;
-    if (use.verb === 'run' && /^(?:which|that)$/.test(s.word ?? '') && talk.marks.words[i + 1]?.norm === 'on')
-      continue;
-    if (use.verb === 'crank' && talk.marks.words[i + 1]?.norm === 'for') continue;
+    if (!s || s.is === 'person' || (!denied && saysLittle(talk, clause, i, use, s))) continue;
+    // "the fan hums" may be a fault: a word that can be one needs its particle
+    const doubtful =
+      defectPhrases.at(words, i) !== undefined &&
+      /^(?:roar|whir|whirl|hum|cycle|drop|flash|blink|run|start|crank|go)$/.test(use.verb);
     for (const sense of use.senses) {
-      if (use.verb === 'light' && talk.marks.words[i + 1]?.norm === 'up' && !sense.needs) continue;
+      if (doubtful && !sense.needs) continue;
+      if (use.verb === 'light' && words[i + 1]?.norm === 'up' && !sense.needs) continue;
       if (sense.needs?.has('.') && use.verb === 'go' && s.is !== 'named' && !s.all) continue;
-      const end = complementEnd(talk, clause, i, sense, use.verb);
-      if (end === undefined || !tailIsGood(talk, clause, end)) continue;
+      let end = complementEnd(talk, clause, i, sense, use.verb);
+      if (end === undefined || (!denied && !tailIsGood(talk, clause, end))) continue;
       const parts = partsMeant(talk, clause, i, sense, s);
-      if (parts.length > 0)
-        return { parts, length: end - i, weight: s.is === 'named' ? 0.8 : sense.of ? 0.7 : 0.65 };
+      if (parts.length === 0) continue;
+      while (end < clause.to && words[end - 1]?.stop === 0 && trailing.has(words[end]?.norm ?? '')) end++;
+      return {
+        parts,
+        length: end - i,
+        weight: s.is === 'named' ? 0.8 : sense.of ? 0.7 : 0.65,
+        ...(s.mention ? { from: s.mention.from } : {}),
+      };
     }
   }
   return undefined;
 }
-
-const withBefore = (talk: Talk, clause: Clause, i: number): boolean =>
-  talk.marks.words.slice(Math.max(clause.from, i - 7), i).some((w) => w.norm === 'with');
+const trailing = set('good fine okay ok well right smooth smoothly strong easy quiet straight even');
