@@ -142,7 +142,9 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
         ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),
       ];
-  const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
+  // a job is spoken of once, whichever way it was heard
+  const asked = unknown.length > 0 || states.some((d) => d.aspect === 'advice');
+  const advised = asked ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
   const found = [...tested, ...absent, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
   return [...found, ...present, ...praise];

@@ -26,7 +26,8 @@ export function phraseAt(talk: Talk, clause: Clause, i: number): UnknownHit | un
   if (paper) return paper;
   const hit = unknownPhrases.at(words, i);
   const why = hit?.values[0];
-  if (!hit || !why || i + hit.length > clause.to || talk.scopes.elsewhere[i] === 1) return undefined;
+  if (!hit || !why || i + hit.length > clause.to) return undefined;
+  if (talk.scopes.elsewhere[i] === 1 && words[i + hit.length - 1]?.norm !== 'mine') return undefined;
   const text = words
     .slice(i, i + hit.length)
     .map((w) => w.norm)
