@@ -245,13 +245,19 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
         ? prior.unit
         : found.unit;
     const weight = Math.min(0.95, 0.35 + found.score * 0.08 + (span.unit ? 0.1 : 0));
+    // "half the pad left": a share, no thickness
+    const share =
+      found.aspect === 'lining' &&
+      !span.unit &&
+      span.items.length === 1 &&
+      span.items[0]?.kind === 'fraction';
     put(
       found.part,
-      found.aspect,
+      share ? 'measured_share' : found.aspect,
       {
         is: 'quantity',
-        value: round(found.value),
-        unit: held,
+        value: round(share ? found.value * 100 : found.value),
+        unit: share ? '%' : held,
         ...(found.upTo === undefined ? {} : { upTo: round(found.upTo) }),
       },
       'quantity',

@@ -7,6 +7,7 @@ import { type Corrected, correctDrafts } from './correct.ts';
 import { hearAdvice } from './hear-advice.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
 import { hearCause } from './hear-cause.ts';
+import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
@@ -121,7 +122,11 @@ function dropPresence(drafts: Draft[]): void {
 
 /** Everything heard in one clause. */
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
-  const tested = [...hearAirBrakes(talk, clause, taken), ...hearRoad(talk, clause, taken)];
+  const tested = [
+    ...hearAirBrakes(talk, clause, taken),
+    ...hearRoad(talk, clause, taken),
+    ...hearDrive(talk, clause, taken),
+  ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
