@@ -250,7 +250,8 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       found.aspect === 'lining' &&
       !span.unit &&
       span.items.length === 1 &&
-      span.items[0]?.kind === 'fraction';
+      span.items[0]?.kind === 'fraction' &&
+      /^(?:half|third|thirds|quarter|quarters|fourths)$/.test(words[span.bare - 1]?.norm ?? '');
     put(
       found.part,
       share ? 'measured_share' : found.aspect,
