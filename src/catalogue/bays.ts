@@ -1221,6 +1221,8 @@ export const baysParts: readonly Part[] = [
       'vac pan',
       'built in vacuum',
       'vacuum cleaner',
+      'central vac system',
+      'vac',
     ],
     heardAs: ['central back'],
     aspects: [{ id: 'operates', name: 'operates', kind: 'yes-no', good: 'yes' }],

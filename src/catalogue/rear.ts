@@ -275,6 +275,13 @@ export const rearParts: readonly Part[] = [
       'backup monitor',
       'reversing cam',
       'three way camera',
+      'rearview monitor',
+      'rear view monitor',
+      'rearview',
+      'camera picture',
+      'camera view',
+      'reverse monitor',
+      'backup screen',
     ],
     heardAs: ['back of camera'],
     aspects: [

@@ -737,6 +737,9 @@ export const underneathParts: readonly Part[] = [
       'manifold bolt',
       'broken manifold bolts',
       'exhaust manifold bolt',
+      'engine cover',
+      'engine hump',
+      'doghouse cover',
     ],
     heardAs: ['dark house', 'doggouse'],
     aspects: [

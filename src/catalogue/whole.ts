@@ -36,6 +36,10 @@ export const wholeParts: readonly Part[] = [
       'pusher',
       'mini motorhome',
       'park model',
+      'floor plan',
+      'floorplan',
+      'floor plans',
+      'layout',
     ],
     heardAs: [],
     aspects: [

@@ -83,6 +83,15 @@ const looseTypes = new Set([
   'bunks',
   'independent',
   'china',
+  'painted',
+  'ash',
+  'pine',
+  'walk in',
+  'slide out',
+  'fabric',
+  'adjustable',
+  'black out',
+  'full bed',
 ]);
 
 /** Reads what things are in a clause. */

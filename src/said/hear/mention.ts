@@ -261,8 +261,13 @@ function isAside(words: readonly Word[], i: number): boolean {
   if (words[back]?.stop !== 0) return false;
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
-  if (a === 'of' && b === 'front') return true;
-  if (/^(?:on|onto|against|into)$/.test(a) && /ing$/.test(b) && defectPhrases.at(words, back - 1))
+  if (a === 'of' && /^(?:front|out)$/.test(b)) return true;
+  // "sags away from the ceiling", "folds out into a bed", "makes a bed"
+  if (a === 'from') return /^(?:away|off|down|out|up|back|inches|inch)$/.test(b);
+  if (a === 'into')
+    return /^(?:out|down|over|flat|up|folds?|folded|makes?|turns?|converts?|changes?|opens?|goes)$/.test(b);
+  if (/^(?:makes?|making|made)$/.test(a) && back < i - 1 && /^beds?$/.test(words[i]?.norm ?? '')) return true;
+  if (/^(?:on|onto|against|into)$/.test(a) && /[aeiouy].*ing$/.test(b) && defectPhrases.at(words, back - 1))
     return true;
   return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

@@ -13,6 +13,7 @@ import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearOne } from './hear-one.ts';
+import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
 import { hearAbsence, hearPresence } from './hear-presence.ts';
 import { hearRoad } from './hear-road.ts';
@@ -131,7 +132,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
-  const absent = hearAbsence(talk, clause, taken);
+  const absent = [...hearOwner(talk, clause, taken), ...hearAbsence(talk, clause, taken)];
   const identity = hearIdentity(talk, clause, taken);
   const numbers = [
     ...hearOne(talk, clause, taken),
