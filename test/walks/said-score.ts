@@ -37,7 +37,7 @@ export interface SaidScore {
  *
  *     part|other-part kind [value [unit]] [@place words] [hedged]
  *
- * kind: quantity, identity, defect, operates, absent, good, neutral, unknown. A piece without facts says nothing of the coach.
+ * kind: quantity, identity, defect, operates, absent, good, neutral, unknown; two with a bar where either is right. A piece without facts says nothing of the coach.
  */
 export function readBattery(text: string): Piece[] {
   const pieces: { line: number; said: string; told: Told[] }[] = [];
@@ -74,8 +74,12 @@ const plain = (s: unknown): string =>
 /** Whether an observation says the fact; place and hedge are counted apart. */
 function isSaid(t: Told, o: HearRow): boolean {
   if (!t.parts.includes(o.part)) return false;
+  return t.kind.split('|').some((wanted) => isOfKind(wanted, t, o));
+}
+
+function isOfKind(wanted: string, t: Told, o: HearRow): boolean {
   const kind = o.kind;
-  switch (t.kind) {
+  switch (wanted) {
     case 'quantity': {
       const [number = '', unit] = (t.value ?? '').split(' ');
       const want = Number(number);
@@ -95,7 +99,7 @@ function isSaid(t: Told, o: HearRow): boolean {
     case 'operates':
       return kind === 'operates' || (kind === 'condition' && o.polarity === 'good');
     default:
-      return kind === t.kind;
+      return kind === wanted;
   }
 }
 
