@@ -2,6 +2,7 @@
 // Trade usage (common practice, no source).
 import type { State } from '../../catalogue/state.ts';
 import { failureIdioms } from './failure-idioms.ts';
+import { powerFailures } from './failure-power.ts';
 import { failureVerbs } from './failure-verbs.ts';
 import { formsOf } from './inflect.ts';
 
@@ -428,6 +429,8 @@ say(
 say('missing', 'missing', 'unaccounted for, gone missing, went missing, got lost, lost to time');
 say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took');
 
+for (const [aspect, state, phrases, isNoun] of powerFailures)
+  for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...(isNoun ? noun : {}) };
 for (const [aspect, state, phrases] of failureIdioms)
   for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
 for (const [aspect, state, nouns, verbs] of failureVerbs)

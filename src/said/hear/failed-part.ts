@@ -28,6 +28,13 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
   [/^(?:drip|drips|dripping|sweat|sweats)$/, /^(?:dash_ac|ac_roof|ac_run)$/],
 ];
 
+/** "Smell gas", "a whiff of propane": the gas is what leaks, wherever it was smelled. */
+function isGas(talk: Talk, clause: Clause, from: number, to: number): boolean {
+  for (let k = Math.max(clause.from, from - 2); k < Math.min(clause.to, to + 3); k++)
+    if (/^(?:gas|propane|lp|lpg|butane)$/.test(talk.marks.words[k]?.norm ?? '')) return true;
+  return false;
+}
+
 /** The part that a failure turning on `from`..`to` is of; undefined where none can be meant. */
 export function failedPart(
   talk: Talk,
@@ -39,6 +46,7 @@ export function failedPart(
 ): string | undefined {
   const fit = talk.partsFor(from, to, clause).filter((p) => suits(p, word.aspect, word.state));
   const subject = clause.mentions.filter((m) => !m.aside && !m.weak && m.to <= from).at(-1);
+  if (word.aspect === 'smell' && isGas(talk, clause, from, to)) return 'lp_system';
   // "a chip low on the windshield": low is said of the windshield or of nothing
   if (word.aspect === 'level' && subject && !subject.parts.some((p) => fit.includes(p))) return undefined;
   const part = fit[0];

@@ -38,6 +38,8 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   const n = norm(i);
   const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
   if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
+  // "you smell gas. Not strong, but it's there": how much of what was just said
+  if (n === 'not' && norm(i + 1) === 'strong') return talk.fault !== undefined && i - talk.fault.at < 12;
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
   if (n === 'soft') return afterSoft.test(next);
   if (n === 'low')
@@ -52,6 +54,10 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
       talk.marks.numberAt.to(i) !== undefined
     );
+  if (n === 'plugged') return /^(?:in|into|it|to|up)$/.test(next) && norm(i + 2) !== 'with';
+  if (n === 'shot') return norm(i - 1) === 'a' || /^(?:of|at|with|it|a)$/.test(next);
+  if (n === 'fault' || n === 'faults')
+    return norm(i - 1) === 'ground' || /^(?:my|your|his|nobody's)$/.test(norm(i - 1));
   if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
   if (/^smells?$/.test(n))
     return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || next === 'like' || next === 'it';
@@ -139,6 +145,7 @@ export function isNoFailure(
     word.aspect === 'smell' &&
     word.verb === 'base' &&
     (i + length >= clause.to || modals.has(before)) &&
+    length === 1 &&
     !/^(?:the|a|no|any|of|bad|funny|odd|strange|some|faint|slight|strong|musty)$/.test(before)
   )
     return true;

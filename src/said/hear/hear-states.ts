@@ -15,6 +15,18 @@ const isTried = (talk: Talk, clause: Clause): boolean =>
       /^(?:button|test|tested|press|pressed|pressing|push|pushed|me|both|when|finger)$/.test(w.norm),
     );
 
+/** What an alarm does by itself, or all the time, is a fault. */
+const unasked =
+  /^(?:constantly|constant|continuously|randomly|random|every|keeps|kept|keep|itself|won't|stop|stops|reason|low|intermittent|battery|always|nonstop|false|whenever|minutes|seconds|goes|weak|weakly|faint|faintly)$/;
+/** A beep or a loud tone of an alarm is what it is for; a chirp only where somebody pressed its button. */
+const sounds = (talk: Talk, clause: Clause, i: number): boolean => {
+  const n = talk.marks.words[i]?.norm ?? '';
+  if (/^(?:chirp|noise|noises|click|clicking|buzz|buzzes|hum|hums)/.test(n)) return isTried(talk, clause);
+  return (
+    isTried(talk, clause) || !talk.marks.words.slice(clause.from, clause.to).some((w) => unasked.test(w.norm))
+  );
+};
+
 /** A failure told with a denial ("does nothing") is not denied by it. */
 const ownDenial = /^(?:no|not|nothing|never|don't|doesn't|isn't|ain't|can't|won't|squat|nary)$/;
 /** Rooms and skins: no water there is good news. */
@@ -85,7 +97,7 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       clause.to - clause.from <= 4;
     const part = failedPart(talk, clause, i, end, word, denied);
     if (!part || (word.near && !close)) continue;
-    if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && isTried(talk, clause)) {
+    if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && sounds(talk, clause, i)) {
       out.push(
         draftOf(
           talk,

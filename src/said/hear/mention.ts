@@ -4,7 +4,7 @@ import { partOf } from '../../catalogue/index.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
-import { hasSenses, senseOf } from './word-senses.ts';
+import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
@@ -97,8 +97,10 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     }
     let hit = partPhrases.at(words, i);
     if ((!hit || hit.length === 1) && hasSenses(words[i]?.norm ?? '') && !taken[i]) {
-      const sense = isThing(words, i) ? senseOf(words[i]?.norm ?? '', recentAt(recently, i)) : null;
-      hit = sense ? { length: 1, values: [sense] } : undefined;
+      if (isThing(words, i)) {
+        const sense = senseOf(words[i]?.norm ?? '', recentAt(recently, i));
+        hit = sense ? { length: 1, values: [sense] } : undefined;
+      } else if (!isAlwaysPart(words[i]?.norm ?? '')) hit = undefined;
     }
     if (!hit || (taken[i] && hit.length === 1)) {
       i++;

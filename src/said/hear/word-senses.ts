@@ -60,6 +60,37 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ['boards', [{ near: /^(?:floor_main|entry_door|wall_stains|interior|slide)/, part: 'floor_main' }]],
   ['burner', [{ near: /^(?:refrigerator|water_heater|furnace|hydronic)/, part: self }], 'cooktop'],
   ['post', [{ near: /batter/, part: 'battery_cables' }]],
+  [
+    'lug lugs',
+    [{ near: /^(?:shore_|electric_panel|transfer_|inverter_|battery|generator)/, part: self }],
+    'wheels_lugs',
+  ],
+  [
+    'inlet',
+    [
+      { near: /^(?:city_water|fresh_fill|water_bay|plumbing|tank_flush)/, part: 'city_water' },
+      { near: power, part: 'shore_cord' },
+    ],
+  ],
+  [
+    'pins prongs contacts',
+    [
+      { near: power, part: self },
+      { near: /^tow_plug$/, part: self },
+    ],
+  ],
+  ['pin', [{ near: /^(?:extinguisher|tow_plug|hitch_receiver|tow_bar)$/, part: self }]],
+  ['plates plate', [{ near: /batter/, part: self }]],
+  ['collar', [{ near: /^lp_/, part: 'lp_tank' }]],
+  [
+    'solenoid relay',
+    [
+      { near: /^(?:battery|house_battery|chassis_battery|alternator|inverter_)/, part: 'battery_disconnect' },
+      { near: /^(?:generator|starter|transfer_switch|hydraulic_unit|levelling_jacks|slide)/, part: self },
+      { near: /^lp_/, part: 'lp_detector_valve' },
+    ],
+    'lp_detector_valve',
+  ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
   ['lid', [{ near: /^(?:vents_roof|bath_fan|skylight|toilet|lp_tank|cooktop)/, part: self }]],
 ];
@@ -74,6 +105,9 @@ const table: Readonly<Record<string, Senses>> = wordTable(
 
 /** True for a word of several meanings. */
 export const hasSenses = (word: string): boolean => table[word] !== undefined;
+
+/** True for one that names some part in any talk. */
+export const isAlwaysPart = (word: string): boolean => table[word]?.otherwise !== undefined;
 
 /**
  * The part meant by a word of several meanings. `recent` holds the parts talked about, newest first. `null` where the
