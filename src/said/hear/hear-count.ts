@@ -57,7 +57,10 @@ const uncounted = new Set([
   'wall_stains',
   'coolant',
   'engine_oil',
+  'electric_panel',
 ]);
+/** Pounds of gas by which cylinders go. */
+const bottleSizes = new Set([5, 10, 11, 20, 25, 30, 33, 40, 60, 100]);
 
 const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | undefined => {
   for (const m of clause.mentions) {
@@ -68,6 +71,17 @@ const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | unde
   }
   return undefined;
 };
+
+/** "With three burners lit", "with the two airs running": under what something was read. */
+function isLoad(talk: Talk, clause: Clause, span: NumberSpan): boolean {
+  const norm = (k: number): string =>
+    k >= clause.from && k < clause.to ? (talk.marks.words[k]?.norm ?? '') : '';
+  const at = /^(?:the|all|only|just)$/.test(norm(span.from - 1)) ? span.from - 2 : span.from - 1;
+  if (norm(at) !== 'with') return false;
+  for (let k = span.bare; k < span.bare + 5; k++)
+    if (/^(?:on|off|lit|running|going|burning|open|pulling)$/.test(norm(k))) return true;
+  return false;
+}
 
 /** What a number without a unit counts, if it counts anything. */
 export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted | undefined {
@@ -84,6 +98,18 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     words[span.to - 1]?.norm !== 'v'
   ) {
     const part = talk.partsFor(span.from, span.bare, clause).find((p) => /battery/.test(p));
+    if (part) return { part, aspect: 'count', count: many.value, sure: true, each: each.value };
+  }
+  // "two thirty pound cylinders"
+  if (
+    span.items.length === 2 &&
+    many?.kind === 'digit' &&
+    many.value > 1 &&
+    each &&
+    bottleSizes.has(each.value) &&
+    span.unit?.units[0] === '[lb_av]'
+  ) {
+    const part = talk.partsFor(span.from, span.bare, clause).find((p) => p === 'lp_tank');
     if (part) return { part, aspect: 'count', count: many.value, sure: true, each: each.value };
   }
   const value = span.readings[0]?.value;
@@ -111,6 +137,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     /^(?:all|every|everything|none|nothing|any|everyone)$/.test(words[span.from - 2]?.norm ?? '');
   if (!span.of && (without || /^(?:other|these|those|last|first|next|every|this|that)$/.test(lead)))
     return undefined;
+  if (isLoad(talk, clause, span)) return undefined;
   const both = words[span.from]?.norm === 'both';
   const behind = span.of === undefined ? span.bare : span.to;
   const next = words[behind]?.norm ?? '';

@@ -165,6 +165,14 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
           'quantity',
           0.75,
         );
+      if (count.each !== undefined && count.part === 'lp_tank')
+        put(
+          count.part,
+          'measured_weight',
+          { is: 'quantity', value: count.each, unit: '[lb_av]' },
+          'quantity',
+          0.7,
+        );
       continue;
     }
     if (

@@ -1,6 +1,7 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
 
 import { partOf } from '../../catalogue/index.ts';
+import { batteryBySide } from './battery-by-side.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
@@ -102,6 +103,14 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
         hit = sense ? { length: 1, values: [sense] } : undefined;
       } else if (!isAlwaysPart(words[i]?.norm ?? '')) hit = undefined;
     }
+    const side =
+      (!hit || hit.length === 1) && !taken[i] ? batteryBySide(words, i, recentAt(recently, i)) : undefined;
+    if (side) {
+      out.push({ from: i, to: i + 1, parts: [side], weak: false, aside: false });
+      recently.push({ part: side, at: i });
+      i++;
+      continue;
+    }
     if (!hit || (taken[i] && hit.length === 1)) {
       i++;
       continue;
@@ -190,6 +199,10 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
         joined &&
         (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
     };
+    // "the oil in the generator": of the oils it may be, that one
+    const owner = mention.aside ? mention.parts[0] : undefined;
+    if (last && owner && last.parts[0] !== owner && last.parts.includes(owner) && i - last.to <= 3)
+      out[out.length - 1] = { ...last, parts: [owner, ...last.parts.filter((p) => p !== owner)] };
     out.push(mention);
     if (!mention.aside) for (const part of [...mention.parts].reverse()) recently.push({ part, at: i });
     i += hit.length;
@@ -199,7 +212,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
 
 /** Seals and batteries are those of what is talked about; the other families may be a little further back. */
 const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boolean =>
-  /^batter/.test(said)
+  /^(?:batter|cells?$)/.test(said)
     ? recent.length === 0 || needs.test(recent[0] ?? '')
     : recent.slice(0, /^seal/.test(said) ? 3 : recent.length).some((p) => needs.test(p));
 
@@ -214,6 +227,7 @@ const isWeak = (said: string): boolean =>
 function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
   if (parts.length < 2) return parts;
   const near =
+    (recent.includes('generator') ? parts.find((p) => p === 'generator_slide') : undefined) ??
     parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??
     recent.find((r) => parts.includes(r)) ??
     recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
@@ -226,11 +240,22 @@ function isTool(words: readonly Word[], i: number, to: number): boolean {
   const norm = (k: number): string => words[k]?.norm ?? '';
   if (norm(i - 1) === 'our' && /^(?:ladder|meter|light|cord|gauge)s?$/.test(norm(to - 1))) return true;
   let back = i - 1;
-  while (back > i - 4 && (articles.has(norm(back)) || /^(?:both|a|some)$/.test(norm(back)))) back--;
+  while (
+    back > i - 4 &&
+    (articles.has(norm(back)) || /^(?:both|a|some|two|three|all|one|roof)$/.test(norm(back)))
+  )
+    back--;
+  // "with the furnace running and a burner lit"
+  if (norm(back) === 'and' && back < i - 1)
+    for (let k = back - 1; k > back - 7 && words[k]?.stop === 0; k--)
+      if (/^(?:with)$/.test(norm(k))) {
+        back = k;
+        break;
+      }
   return (
     /^(?:put|hooked|with|plugged|had)$/.test(norm(back)) &&
     back < i - 1 &&
-    norm(to) === 'on' &&
+    /^(?:on|off|running|going|lit|unplugged|disconnected)$/.test(norm(to)) &&
     words[to - 1]?.stop === 0
   );
 }

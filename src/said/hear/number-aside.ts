@@ -90,6 +90,13 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     span.items.length === 1
   )
     return true;
+  // "the fifteen amp for the water heater": a breaker, not a reading
+  if (
+    norm(span.bare) === 'amp' &&
+    /^(?:for|breaker|breakers|fuse|fuses)$/.test(norm(span.to)) &&
+    /^(?:10|15|20|25|30|35|40|50|60)$/.test(String(span.readings[0]?.value))
+  )
+    return true;
   if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;
   for (let i = clause.from; i < clause.to; i++)
     if (

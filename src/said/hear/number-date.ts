@@ -54,7 +54,14 @@ export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate
   }
   for (let i = date.to; i < date.to + 5 && sentenceOf[i] === sentenceOf[span.from]; i++)
     if (made.test(norm(i)) && make < 0 && (date.form !== 'short' || i <= date.to + 1)) make = i;
+  // "the alarm is a 2016"
+  const isA =
+    date.form === 'year' &&
+    norm(date.from - 1) === 'a' &&
+    /^(?:is|'s|was)$/.test(norm(date.from - 2)) &&
+    clause.mentions.some((m) => m.to <= date.from && m.parts.some((p) => datedParts.has(p) && p !== 'coach'));
   if (
+    !isA &&
     !mayBe(
       date,
       { limit, make, see, read, before: norm(date.from - 1) },

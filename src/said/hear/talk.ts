@@ -55,7 +55,9 @@ export class Talk {
   /** Takes note of a clause before it is read. */
   enter(clause: Clause): void {
     const p = this.previous;
-    this.lead = p && p.sentence === clause.sentence && p.numbers.length === 0 ? p.aspects : [];
+    // "what's the hours on it? Two eleven.": a question asks for what its answer is of
+    const asked = p !== undefined && this.marks.words[p.to - 1]?.asks === true && p.to === clause.from;
+    this.lead = p && (p.sentence === clause.sentence || asked) && p.numbers.length === 0 ? p.aspects : [];
     this.previous = clause;
     if (p) this.passed = [p, ...this.passed.slice(0, 5)];
     if (clause.sentence !== this.sentence) {
