@@ -134,6 +134,12 @@ export function pair(
   const near = new Set(parts.slice(0, 5));
   for (const r of talk.recent.slice(0, 4)) for (const p of r.parts) near.add(p);
   const names = called(talk, clause, span, near);
+  const lead = talk.marks.words[clause.from]?.norm ?? '';
+  const unnamed =
+    !near.has('coach') || (!own.has('coach') && !/^(?:it|it's|she|she's|he|this|that|coach)$/.test(lead));
+  const fromAfar = /^(?:from|within|at|every|another|of|up|till|until)$/.test(
+    talk.marks.words[span.from - 1]?.norm ?? '',
+  );
   const offer = (
     part: string,
     a: Aspect,
@@ -184,6 +190,9 @@ export function pair(
       (a.id === 'length' ? !said && talk.marks.isName(span.from - 1) : !own.has(part))
     )
       return;
+    // the coach at the bottom of what may be meant is meant by no bare number
+    if (!said && words === 0 && unnamed && (part === 'coach' || coachKin.has(part))) return;
+    if (said && words === 0 && unnamed && part === 'coach' && fromAfar) return;
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
     // a bare number is a share only of moisture, or where it is a part of one
@@ -300,6 +309,7 @@ const mainsFirst = (parts: readonly string[]): string[] => {
   const own = parts.filter(isMains);
   return [...(own.length > 0 ? own : ['generator']), ...parts.filter((p) => !isMains(p))];
 };
+const coachKin: ReadonlySet<string> = new Set(kinOf('coach'));
 const anything = { within: [-1e12, 1e12] } as const;
 
 /** True when the part can have a reading in one of the units. */

@@ -15,6 +15,22 @@ const pricing =
   /^(?:go|goes|went|cost|costs|run|runs|running|wants|want|wanted|pay|pays|paid|paying|charge|charges|charged|asking|sells|sell|selling|sold|bucks|quoted|quotes|priced|worth)$/;
 const passing = new Set(['d', 'mo']);
 
+/** Who comes and goes, and when. */
+const comings =
+  /^(?:come|comes|coming|came|leave|leaves|leaving|left|arrive|arrives|arriving|meet|meets|meeting|call|calls|calling|close|closes|closing|open|opens|lunch|dinner|supper|breakfast|coffee|transporter|hauler|appointment|today|tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|noon|home|here|back|pickup|delivery|rain|raining|rains|dark|sunset|start|starts|started|starting|finish|finished|finishing|end|ends|knock|shift|school|church|bank|desk|office)$/;
+
+/** True where the clause tells of people and hours and names no part. */
+function isAppointment(talk: Talk, clause: Clause, span: NumberSpan): boolean {
+  const { words } = talk.marks;
+  if (clause.mentions.some((m) => !m.weak && m.to <= span.from)) return false;
+  const it = words[clause.from]?.norm ?? '';
+  if (/^(?:it|she|that|they)$/.test(it) && !/^(?:come|comes|coming)$/.test(words[span.from - 2]?.norm ?? ''))
+    return words
+      .slice(clause.from, clause.to)
+      .some((w) => /^(?:rain|raining|dark|closes?|lunch)$/.test(w.norm));
+  return words.slice(clause.from, clause.to).some((w) => comings.test(w.norm));
+}
+
 /** True when a number is no reading of the coach. */
 export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boolean {
   const { words } = talk.marks;
@@ -74,6 +90,18 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     (next === 'years' && norm(span.to + 1) === 'ago')
   )
     return true;
+  // "the buyer comes at two": an hour
+  if (
+    !span.unit &&
+    span.items.length <= 2 &&
+    (span.items[0]?.value ?? 0) >= 1 &&
+    (span.items[0]?.value ?? 99) <= 12
+  )
+    if (
+      /^(?:at|by|till|until|til|before|after|around|past|since)$/.test(before) &&
+      isAppointment(talk, clause, span)
+    )
+      return true;
   if (!span.unit && ((next === 'out' && norm(span.to + 1) === 'here') || next === 'outside')) return true;
   if (
     span.unit &&

@@ -46,6 +46,7 @@ export function tireOf(
   if (near) return near;
   if (clause.places.some((p) => p.side && p.depth) && parts.includes('tire')) return 'tire';
   const row = rowOf(talk);
+  if (isCornerAlone(talk, clause, span, row.at)) return 'tire';
   const { words, mentionAt } = talk.marks;
   // "the outer is dated 2220"
   const code = span.items.length === 1 ? (span.items[0]?.written ?? '') : '';
@@ -69,6 +70,44 @@ export function tireOf(
     if (brakes.test(words[i]?.norm ?? '')) return undefined;
   }
   return row.part;
+}
+
+/** Things besides tires that are read corner by corner, where a bare number is theirs. */
+const cornered =
+  /^(?:jack|jacks|leg|legs|bag|bags|airbag|airbags|spring|springs|shock|shocks|chamber|chambers|stroke|slack|slacks|bearing|bearings|hub|hubs|wheel|wheels|lug|lugs|window|windows|seat|seats|weight|weigh|weighed|scale|moisture|slide|slides|awning|speaker|height|temp|temps|temperature|degrees)$/;
+
+/** "Left front? One oh five.": a corner with nothing named reads a tire, if the number can be one's pressure, or inner and outer are told apart. */
+function isCornerAlone(talk: Talk, clause: Clause, span: NumberSpan, lastAt: number): boolean {
+  const { words, mentionAt, placeAt, clauseOf } = talk.marks;
+  const unit = span.unit?.units[0];
+  if (unit && unit !== '[psi]' && unit !== '[lb_av]' && unit !== '[in_i]/32') return false;
+  if (span.approx && !unit) return false;
+  const value = span.readings[0]?.value ?? 0;
+  const first = span.items[0]?.value ?? 0;
+  const pressure = span.readings.some((r) => r.value >= 50 && r.value <= 135 && Number.isInteger(r.value));
+  let depth = false;
+  let corner = false;
+  // the corner stands in this clause or in the one before, which says no more
+  for (let i = clause.from; i < span.from; i++) {
+    const p = placeAt.from(i);
+    if (p?.depth) depth = true;
+    if (p?.side && (p.end || p.depth)) corner = true;
+  }
+  for (let i = clause.from - 1; i >= 0 && clause.from - i <= 5 && !corner && !depth; i--) {
+    const p = placeAt.from(i);
+    if (!p || clauseOf[clause.from - 1] !== clauseOf[i]) continue;
+    if (p.depth) depth = true;
+    if (p.side && (p.end || p.depth)) corner = true;
+  }
+  if (!corner && !depth) return false;
+  if (!(pressure || (depth && value <= 20 && first >= 2))) return false;
+  for (let i = span.from - 1; i >= 0 && span.from - i < 40 && i > lastAt - 40; i--) {
+    const n = words[i]?.norm ?? '';
+    if (cornered.test(n) || brakes.test(n)) return false;
+    const m = mentionAt.from(i);
+    if (m && !m.aside && !m.weak && !m.parts.some(isTire)) return false;
+  }
+  return !words.slice(span.to, span.to + 6).some((w) => cornered.test(w.norm) || brakes.test(w.norm));
 }
 
 /** True while a row is being read out. */
