@@ -663,6 +663,8 @@ export const livingParts: readonly Part[] = [
       'burner',
       'oven',
       'cook top',
+      'cooktop',
+      'cooktops',
       'burners',
       'stovetop',
       'stove top',

@@ -3,6 +3,7 @@ import type { Marks } from './marks.ts';
 import { itemAt } from './number-item.ts';
 import { otherVehicleAt } from './other-vehicle.ts';
 import { moneyIn } from './price-talk.ts';
+import { rulesIn } from './rule-talk.ts';
 import {
   barePeople,
   comparisons,
@@ -73,7 +74,10 @@ export function elsewhereIn(marks: Marks): Uint8Array {
     const start = starts[i] ?? 0;
     const tale = stories.at(words, i) ?? otherVehicleAt(words, i);
     if (tale && !endsInNumber(words, i + tale.length - 1) && !isNobodyElse(marks, i)) {
-      story(gotOne(norm(i), norm(i + 1)) ? i - 1 : start, i);
+      // "struts are gone, at our place we prop them": what stands before the place was said of this coach
+      const apart =
+        /^(?:my|our|his|her|their)$/.test(norm(i)) && /^(?:at|on|to|from|than)$/.test(norm(i - 1));
+      story(gotOne(norm(i), norm(i + 1)) || (apart && norm(i - 2) !== 'one') ? i - 1 : start, i);
       i += tale.length - 1;
       continue;
     }
@@ -126,6 +130,7 @@ export function elsewhereIn(marks: Marks): Uint8Array {
     else if (conditions.at(words, i)) clause(i, i, 2);
   }
   moneyIn(marks, out);
+  rulesIn(marks, out);
   otherNames(marks, out);
   return out;
 }

@@ -61,6 +61,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
   const asked =
     /^(?:when|if|let|lets|how|what|where|letting|before|after|until|while)$/.test(lead) ||
     (lead === 'let' && norm(clause.from + 1) === "'s");
+  // "does the fan run? No.": the answer turns it round
+  const answeredNo = words[clause.to - 1]?.asks === true && talk.scopes.denied[clause.to - 1] === 1;
   for (let i = clause.from; i < clause.to; i++) {
     if (taken[i] || talk.scopes.elsewhere[i]) continue;
     const n = norm(i);
@@ -155,11 +157,13 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       (!/^(?:no|none|not|neither)$/.test(norm(i - denial)) || norm(i - denial - 1) === 'me');
     if (said && (denial === undefined || outside)) {
       for (const part of said.parts)
-        put(
-          { ...works(part, said.weight), aspect: modeOf(talk, clause, i, part) ?? 'operates' },
-          i,
-          said.length,
-        );
+        if (answeredNo) put(fails(part), i, said.length);
+        else
+          put(
+            { ...works(part, said.weight), aspect: modeOf(talk, clause, i, part) ?? 'operates' },
+            i,
+            said.length,
+          );
       i += said.length - 1;
       continue;
     }

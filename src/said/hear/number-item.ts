@@ -181,7 +181,9 @@ export function itemAt(words: readonly Word[], i: number): NumberItem | undefine
   }
   if (Object.hasOwn(fractions, n) && /^(?:half|quarter)$/.test(n))
     return { value: fractions[n] ?? 0, from: i, to: i + 1, kind: 'fraction' };
-  if (n === 'one' && isPronounOne(words, i)) return undefined;
+  // "right front one oh five": a hundred and five, no pronoun
+  const ohs = /^(?:oh|o|zero)$/.test(words[i + 1]?.norm ?? '') && isJoined(words, i + 1);
+  if (n === 'one' && !ohs && isPronounOne(words, i)) return undefined;
   const small = below100(words, i);
   if (!small) return n === 'dozen' ? { value: 12, from: i, to: i + 1, kind: 'full' } : undefined;
   const under = fractions[words[small.next]?.norm ?? ''];
