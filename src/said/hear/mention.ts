@@ -80,6 +80,15 @@ const isThing = (words: readonly Word[], i: number): boolean => {
   );
 };
 
+/** The words of the sentence close to word `i`. */
+function aroundOf(words: readonly Word[], i: number): string[] {
+  const out: string[] = [];
+  for (let k = i; k > 0 && k > i - 6 && words[k - 1]?.stop !== 2; k--) out.push(words[k - 1]?.norm ?? '');
+  for (let k = i; k < i + 10 && k + 1 < words.length && words[k]?.stop !== 2; k++)
+    out.push(words[k + 1]?.norm ?? '');
+  return out;
+}
+
 /** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
 export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {
   const out: Mention[] = [];
@@ -99,7 +108,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     let hit = partPhrases.at(words, i);
     if ((!hit || hit.length === 1) && hasSenses(words[i]?.norm ?? '') && !taken[i]) {
       if (isThing(words, i)) {
-        const sense = senseOf(words[i]?.norm ?? '', recentAt(recently, i));
+        const sense = senseOf(words[i]?.norm ?? '', recentAt(recently, i), aroundOf(words, i));
         hit = sense ? { length: 1, values: [sense] } : undefined;
       } else if (!isAlwaysPart(words[i]?.norm ?? '')) hit = undefined;
     }

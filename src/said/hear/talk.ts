@@ -12,6 +12,9 @@ import { WhereMemory } from './where.ts';
 /** Pieces that nearly every part has: they mean the part the talk is about. */
 const subparts = new Set('motor rubber cap glass hose gauge valve switch'.split(' '));
 
+const small =
+  /^(?:the|a|an|this|that|these|those|my|your|our|its|his|her|and|but|so|now|okay|ok|well|then|also|how|how's|what|what's|about|is|are|'s|'re|does|do|did|has|any|both|all|each|every|big|little|old|new|front|rear|left|right|main|whole)$/;
+
 /** What the talk is about, while clauses go by. */
 export class Talk {
   readonly marks: Marks;
@@ -72,7 +75,7 @@ export class Talk {
       this.sentenceMentions.push(m);
       if (
         !m.weak ||
-        (clause.mentions.length === 1 && m.from - clause.from <= 1 && clause.to - clause.from <= 8)
+        (m === clause.mentions[0] && this.isSubject(m, clause))
       ) {
         this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
         if (this.recent.length > 8) this.recent.pop();
@@ -83,6 +86,13 @@ export class Talk {
     const lately = this.recent.slice(0, 3).flatMap((r) => r.parts);
     this.places.enter(clause, own, lately, elsewhere);
     this.wheres.enter(clause, own, elsewhere);
+  }
+
+  /** True where only small words stand before it: "how's the step?", "and the step comes out". */
+  private isSubject(m: Mention, clause: Clause): boolean {
+    for (let k = clause.from; k < m.from; k++)
+      if (!small.test(this.marks.words[k]?.norm ?? '')) return false;
+    return true;
   }
 
   /** What "it" is where the walk stands, if nothing is named. */

@@ -1,10 +1,14 @@
 // Why: a blade is a wiper's or a plug's, a bag holds up the coach or saves the driver: what was talked about last decides.
 import { wordTable } from './word-table.ts';
 
-/** One meaning of a word: where one of `near` was talked about, `part` is meant; `self` means that very part. */
+/**
+ * One meaning of a word: where one of `near` was talked about, `part` is meant; `self` means that very part. With
+ * `beside` it is also meant where one of those words stands close by, whatever was talked about.
+ */
 interface Sense {
   readonly near: RegExp;
   readonly part: string;
+  readonly beside?: RegExp;
 }
 
 /** The meanings of a word in order of likelihood, and the part meant where none of them was talked about (or none). */
@@ -14,6 +18,9 @@ interface Senses {
 }
 
 const self = 'self';
+const indoors = /^(?:inside|bedroom|bathroom|bath|closet|wardrobe|cabinet|cabinets|panelling|paneling|wallpaper|hallway|dinette|sofa|shower)$/;
+const outdoors = /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|filon|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
+const skin = /^(?:body_paint|sidewall_structure|compartment_doors|windows_side|entry_door|sealant_side|front_cap|rear_cap|patio_awning|window_awnings|marker_lights)$/;
 const power = /^(?:shore_|electric_panel|transfer_switch|inverter_|outlets_)/;
 const ride = /^(?:suspension_|shocks|tire|frame_rails|air_tanks|levelling_|wheel|brake_|steering_gear)/;
 const house = /^(?:cabinets|countertops|wall_stains|wardrobe|bath_sink|toilet|shower_tub|interior)/;
@@ -93,6 +100,91 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
   ['lid', [{ near: /^(?:vents_roof|bath_fan|skylight|toilet|lp_tank|cooktop)/, part: self }]],
+  // outside: the wall is that of the coach, its corners and trim are seams
+  [
+    'wall walls',
+    [
+      { near: /^interior$|^$/, part: 'wall_stains', beside: indoors },
+      { near: skin, part: 'sidewall_structure', beside: outdoors },
+    ],
+    'wall_stains',
+  ],
+  ['siding', [], 'sidewall_structure'],
+  [
+    'corner corners',
+    [
+      { near: /^interior$|^$/, part: 'wall_stains', beside: indoors },
+      { near: /^(?:cab_over|front_cap|rear_cap|compartment_doors|windows_side|windshield)$/, part: self },
+      { near: /^(?:sealant_side|body_paint|sidewall_structure)$/, part: 'sealant_side' },
+      { near: /^roof_/, part: 'roof_seams' },
+    ],
+    'wall_stains',
+  ],
+  [
+    'trim molding moulding moldings mouldings',
+    [
+      { near: /^(?:roof_)/, part: 'roof_seams' },
+      {
+        near: /^(?:sealant_side|body_paint|sidewall_structure|compartment_doors|marker_lights)$/,
+        part: 'sealant_side',
+        beside: /^(?:caulk|caulked|caulking|sealant|silicone|butyl|putty|insert|exterior)$/,
+      },
+      { near: /^(?:slide|windows_side|windshield|entry_door|slide_inside|cabinets|headlamps)$/, part: self },
+    ],
+    'dash_cracks',
+  ],
+  [
+    'seal seals gasket gaskets weatherstrip weatherstripping weather-strip',
+    [
+      { near: /^slide/, part: 'slide_seals' },
+      {
+        near: /^(?:windows_side|entry_door|screen_door|compartment_doors|windshield|skylight|vents_roof|refrigerator|toilet|emergency_exit|bay_storage|rear_engine_door|headlamps|marker_lights|tail_lights|ac_roof|fuel_fill|lp_tank|oven|shower_tub)$/,
+        part: self,
+      },
+      { near: /awning/, part: 'slide_seals' },
+    ],
+  ],
+  [
+    'screen',
+    [
+      {
+        near: /^(?:camera_rear|radio_nav|monitor_panel|tv_living|outside_tv|dash_gauges|smart_controls|battery_monitor|tpms)$/,
+        part: self,
+      },
+      {
+        near: /^(?:entry_door|screen_door)$/,
+        part: 'screen_door',
+        beside: /^(?:tear|torn|tears|rip|ripped|mesh|bug|bugs|fly|flies|hole|holes|latch|latches|cat|dog)$/,
+      },
+      { near: /^windows_side$/, part: self },
+    ],
+  ],
+  [
+    'heater heaters',
+    [{ near: /^(?:mirrors|driver_seat|passenger_seat|fresh_tank|gray_tank|black_tank)$/, part: self }],
+    'furnace_run',
+  ],
+  [
+    'crank cranks handle handles knob knobs latch latches hinge hinges lock locks catch hasp hook hooks',
+    [
+      {
+        near: /awning|^(?:windows_side|vents_roof|antenna_sat|compartment_doors|entry_door|screen_door|emergency_exit|bay_storage|fuel_fill|safety_chain|hitch_receiver|tongue_jack|pin_box|ladder_rear|cabinets|interior_door|wardrobe|mirrors|toilet|countertops|bath_sink|shower_tub|refrigerator|oven|cooktop|rear_engine_door)$/,
+        part: self,
+      },
+    ],
+  ],
+  [
+    'cable cables',
+    [
+      { near: /^(?:slide|entry_door|compartment_doors|spare_tire|brake_trailer|safety_chain|bay_storage|tow_plug|antenna_sat|solar_array|parking_brake)$/, part: self },
+    ],
+    'battery_cables',
+  ],
+  [
+    'manual',
+    [{ near: /awning|^(?:tongue_jack|levelling_jacks|entry_step|shades_)/, part: self }],
+    'manuals_bag',
+  ],
 ];
 
 const table: Readonly<Record<string, Senses>> = wordTable(
@@ -110,12 +202,18 @@ export const hasSenses = (word: string): boolean => table[word] !== undefined;
 export const isAlwaysPart = (word: string): boolean => table[word]?.otherwise !== undefined;
 
 /**
- * The part meant by a word of several meanings. `recent` holds the parts talked about, newest first. `null` where the
+ * The part meant by a word of several meanings. `recent` holds the parts talked about, newest first, `around` the words near it. `null` where the
  * word has several meanings and none of them fits; `undefined` where it is no such word.
  */
-export function senseOf(word: string, recent: readonly string[]): string | null | undefined {
+export function senseOf(
+  word: string,
+  recent: readonly string[],
+  around: readonly string[] = [],
+): string | null | undefined {
   const senses = table[word];
   if (!senses) return undefined;
+  for (const sense of senses.of)
+    if (sense.beside && sense.part !== self && around.some((w) => sense.beside?.test(w))) return sense.part;
   for (const part of recent.slice(0, 6))
     for (const sense of senses.of) if (sense.near.test(part)) return sense.part === self ? part : sense.part;
   return senses.otherwise ?? null;
