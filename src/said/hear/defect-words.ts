@@ -75,7 +75,7 @@ say(
 say(
   'leak',
   'leaking',
-  'leak, leaks, oil leak, oil leaks, water leak, air leak, fuel leak, exhaust leak, hydraulic leak, coolant leak, bubbles, hiss, puddle, active leak, active leaks',
+  'leak, leaks, oil leak, oil leaks, water leak, air leak, fuel leak, exhaust leak, hydraulic leak, coolant leak, bubbles, hiss, active leak, active leaks',
   noun,
 );
 say(
@@ -103,7 +103,13 @@ say(
 say('stain', 'stained', 'stained, discolored, yellowed, yellowing, black streaks');
 say('wet', 'wet', 'wet, soaked, saturated, soaking wet, pegged, dripping wet');
 say('wet', 'damp', 'damp, moist, clammy');
-say('wet', 'wet', 'water intrusion, water ingress, moisture intrusion, condensation, standing water', noun);
+say(
+  'wet',
+  'wet',
+  'water intrusion, water ingress, moisture intrusion, condensation, standing water, puddle, puddles, pooling, ponding, water in it, water standing, water pooling, water pooled, water sitting, water sits, water stands, water ponds, water pools, water is standing, water is sitting, water is pooling',
+  noun,
+);
+say('wet', 'wet', "water 's standing, water 's sitting, water 's pooling", noun);
 say('wet', 'mildewed', 'mildew, mold, mould, black mold, moldy, fungus', noun);
 say('wet', 'rotted', 'rot, wood rot, dry rot in the wood', noun);
 say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');

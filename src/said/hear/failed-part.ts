@@ -12,6 +12,10 @@ const implied: Readonly<Record<string, string>> = wordTable({
   smell: 'interior',
   lit: 'dash_gauges',
   'operates/pulling': 'alignment',
+  delamination: 'sidewall_structure',
+  'damage/scratched': 'body_paint',
+  'damage/dented': 'body_paint',
+  peel: 'body_paint',
 });
 
 /** What some parts do when all is well: a receptacle trips, magnets hum. */

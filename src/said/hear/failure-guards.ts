@@ -40,6 +40,9 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
   // "you smell gas. Not strong, but it's there": how much of what was just said
   if (n === 'not' && norm(i + 1) === 'strong') return talk.fault !== undefined && i - talk.fault.at < 12;
+  // "runs hot and cold", "runs warm water": what a tap does
+  if (/^(?:hot|warm)$/.test(norm(i + length - 1)) && /^(?:and|or|water)$/.test(next))
+    return next === 'water' || norm(i + length + 1) === 'cold';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
   if (n === 'soft') return afterSoft.test(next);
   if (n === 'low')
@@ -107,6 +110,18 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       i > clause.from + 1 &&
       !clause.mentions.some((m) => m.to === i)
     );
+  // tape, decals and skins are meant to stick
+  if (
+    /^(?:stuck|sticks?|sticking)$/.test(n) &&
+    /^(?:down|good|well|tight|fast|great|fine|solid|firm)$/.test(next)
+  )
+    return true;
+  if (
+    n === 'stuck' &&
+    /^(?:roof_|body_paint|protective_film|sealant_side|sidewall)/.test(talk.partFor(i, i + 1, clause) ?? '')
+  )
+    return true;
+  if (/^racks?$/.test(n)) return clause.mentions.some((m) => m.from <= i && i < m.to);
   if (/^stick|^stuck|^sticks/.test(n) && (next === 'to' || next === 'with')) return n !== 'stuck';
   if (n === 'blank' && norm(i - 1) === 'a') return true;
   if (n === 'short') return true;

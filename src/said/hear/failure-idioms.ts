@@ -25,7 +25,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'condition',
     'poor',
-    "seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isn't right, ain't right, don't look right, doesn't look right, ain't good, isn't good, no longer any good, wrong with",
+    "seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, could use some love, could use a, could use some, could use new, could do with, could stand a, could stand some, would benefit from, wants doing, needs doing, needs redoing, needs a redo, needs redone, wants redoing, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isn't right, ain't right, don't look right, doesn't look right, ain't good, isn't good, no longer any good, wrong with",
   ],
   [
     'age',
@@ -71,7 +71,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'soft',
     'soft',
-    'some give, give to it, give in it, gone soft, gone spongy, springy, trampoline, like a sponge, a sponge, mushy spot, weak spot, weak spots, soft place, soft places, hollow spot, hollow place, hollow',
+    'some give, give to it, give in it, gone soft, gone spongy, springy, trampoline, like a sponge, a sponge, mushy spot, feel it give, felt it give, feels it give, feel some give, push my thumb, push my finger, push a finger, push a thumb, poke my finger, poke a finger, poke my thumb, stick my finger, stick my thumb, thumb in it, finger in it, goes right in, sinks in, sinks under, gives underfoot, give underfoot, soft underfoot, spongy underfoot, gives under me, oil cans, weak spot, weak spots, soft place, soft places, hollow spot, hollow place, hollow',
   ],
   [
     'stain',
@@ -150,7 +150,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'clogged',
     'clogged',
-    'caked, caked up, packed with dirt, packed solid, full of dirt, full of bugs, full of leaves, full of mud, full of crud, choked, spider web, spider webs, stopped up, dirt dauber, wasp nest, wasp nests',
+    'caked, caked up, packed with dirt, packed solid, full of dirt, full of bugs, full of leaves, full of mud, full of crud, choked, spider web, spider webs, stopped up, dirt dauber, dirt daubers, mud dauber, mud daubers, wasp nest, wasp nests, wasps nest, bird nest, bird nests, birds nest, a nest, nest in it, nests in it, squirrel nest, hornet nest, hornets nest, leaves in it, packed with leaves, packed with bugs, full of bugs, full of wasps',
   ],
   [
     'dirty',

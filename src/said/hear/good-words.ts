@@ -8,15 +8,15 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
     [
       [
         'good',
-        'good, ok, okay, fine, in good shape, in good condition, good shape, good condition, looks good, look good, checks good, all good, fair, decent, in decent shape, in fair shape, no issues, no problems, no problem, no complaints, serviceable, healthy, intact, all there, normal, as it should be, within spec, in spec, looks fine, up to snuff, in nice shape, nice shape, in great shape, in real good shape, in pretty good shape, in very good shape, in excellent shape, in good order, good order, in working order, in good working order, good to go, up to par, in order, as it ought to be, where it should be, where it ought to be, where it belongs, where it needs to be, like it should be, like it ought to be, like they should be, not bad, not bad at all, nothing wrong, nothing wrong with it, nothing wrong with them, satisfactory, acceptable, proper, correct, reads normal, reading normal, works a treat, in good nick, in good trim, in fine shape, legible, smooth, smooth as silk, smooth as glass, bright',
+        'good, ok, okay, fine, in good shape, in good condition, good shape, good condition, looks good, look good, checks good, all good, fair, decent, in decent shape, in fair shape, no issues, no problems, no problem, no complaints, serviceable, healthy, intact, all there, normal, as it should be, within spec, in spec, looks fine, supple, pliable, flexible, limber, shiny, glossy, deep shine, a deep shine, good shine, nice shine, still shines, shines up, good gloss, nice gloss, holds a shine, still has a shine, still got a shine, still has its shine, has its shine, presentable, up to snuff, in nice shape, nice shape, in great shape, in real good shape, in pretty good shape, in very good shape, in excellent shape, in good order, good order, in working order, in good working order, good to go, up to par, in order, as it ought to be, where it should be, where it ought to be, where it belongs, where it needs to be, like it should be, like it ought to be, like they should be, not bad, not bad at all, nothing wrong, nothing wrong with it, nothing wrong with them, satisfactory, acceptable, proper, correct, reads normal, reading normal, works a treat, in good nick, in good trim, in fine shape, legible, smooth, smooth as silk, smooth as glass, bright',
       ],
       [
         'sound',
-        'solid, sound, sturdy, firm, rock solid, strong, stout, robust, in one piece, holding up, holding up well, holding up fine, holding up good, holding up okay, held up well',
+        'uncracked, undamaged, unmarked, unbroken, undented, unscratched, crack free, leak free, rust free, dent free, nothing gives, nothing gave, whole, solid, sound, sturdy, firm, rock solid, strong, stout, robust, in one piece, holding up, holding up well, holding up fine, holding up good, holding up okay, held up well',
       ],
       [
         'tight',
-        'tight, snug, secure, snug as a bug, sealed up, sealed up nice, sealed up tight, sealed tight, sealed good, sealed well, well sealed, fastened, torqued',
+        'stuck down, stuck down good, stuck down well, stuck down tight, stuck on good, stuck on tight, well stuck, stuck fast down, glued down, bonded, well bonded, bonded down, bonded well, watertight, water tight, weathertight, weather tight, leakproof, taut, tight, snug, secure, snug as a bug, sealed up, sealed up nice, sealed up tight, sealed tight, sealed good, sealed well, well sealed, fastened, torqued',
       ],
       [
         'dry',

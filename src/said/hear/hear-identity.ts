@@ -138,11 +138,15 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
           hit.values.some((v) => m.parts.includes(v.part) || kinOf(m.parts[0] ?? '').includes(v.part)) &&
           Math.abs(m.from - i) <= 8,
       );
+      // "the grab handle is solid" says nothing of the steps named before
+      const other = own.some((m) => !m.weak && m.to <= i && m.to >= i - 2);
       const parts = inClause
         ? inClause.parts.flatMap((p) => [p, ...kinOf(p)])
-        : (own.length === 0 && !looseTypes.has(named)) || isPredicateOnly(talk, clause, i, hit.length)
-          ? talk.partsFor(i, i + hit.length, clause).slice(0, 2)
-          : [];
+        : other && hit.length === 1
+          ? []
+          : (own.length === 0 && !looseTypes.has(named)) || isPredicateOnly(talk, clause, i, hit.length)
+            ? talk.partsFor(i, i + hit.length, clause).slice(0, 2)
+            : [];
       const word =
         parts.map((p) => hit.values.find((v) => v.part === p)).find((v) => v !== undefined) ??
         (hit.length >= 2 ? hit.values.find((v) => v.part === 'coach') : undefined) ??

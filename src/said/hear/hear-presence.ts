@@ -169,7 +169,7 @@ export function hearPresence(talk: Talk, clause: Clause, said: ReadonlySet<strin
       continue;
     }
     if (m.weak || talk.scopes.denied[m.from] === 1 || talk.scopes.elsewhere[m.from]) continue;
-    if (isLed(talk, clause, m) || isHeld(talk, clause, m) || isListed(talk, clause, m)) {
+    if (isLed(talk, clause, m) || isHeld(talk, clause, m) || isAccounted(talk, clause, m.to) || isListed(talk, clause, m)) {
       talk.listed = { at: clause.index, sentence: clause.sentence };
       out.push(draft(talk, clause, part, m.from, true, 0.6, span(clause, m.from, 4, m.to - m.from + 3)));
     }
@@ -208,6 +208,22 @@ function isHeld(talk: Talk, clause: Clause, m: Mention): boolean {
     /^(?:there|here|in)$/.test(norm(m.to + 2) || norm(m.to + 1));
   return (
     be && (there || (m.from - clause.from <= 3 && carried.test(m.parts[0] ?? '') && held.has(norm(m.to + 1))))
+  );
+}
+
+const lists = set("is are 's 're was were both all still also too and it they");
+/** "Safety chains both there", "the tow bar stays with it": the words from `i` on say that it is there. */
+function isAccounted(talk: Talk, clause: Clause, i: number): boolean {
+  const { words } = talk.marks;
+  const norm = (k: number): string => (k < clause.to ? (words[k]?.norm ?? '') : '');
+  let k = i;
+  while (k < i + 3 && lists.has(norm(k))) k++;
+  const n = norm(k);
+  if (/^(?:stays?|comes?|goes|go)$/.test(n) && /^(?:with|along)$/.test(norm(k + 1))) return true;
+  if (!/^(?:there|here|present|included|accounted)$/.test(n)) return false;
+  return (
+    k > i &&
+    (k + 1 >= clause.to || /^(?:for|and|but|too|with|also)$/.test(norm(k + 1)) || words[k]?.stop !== 0)
   );
 }
 

@@ -23,7 +23,7 @@ const asideBefore = words_(
 );
 const articles = words_('the a an this that your my these those his her its');
 const verbWhen = words_(
-  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them",
+  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most",
 );
 const verbish = words_(
   'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
@@ -53,6 +53,8 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
 });
 /** Words that name no part right after one of these. */
 const unless: Readonly<Record<string, RegExp>> = wordTable({ cord: /^tire/, belt: /seat/, steps: /^ladder/ });
+/** Words that name no part right before one of these. */
+const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
@@ -70,7 +72,7 @@ function recentAt(recently: readonly { readonly part: string; readonly at: numbe
 }
 
 const determined = words_(
-  "the a an this that these those my your our its his her one both each other another left right front rear top bottom hot cracked torn 's",
+  "the a an this that these those my your our its his her one both each other another left right front rear top bottom hot cracked torn 's in on of round around for with and no any new old",
 );
 /** True where a word stands for a thing: behind an article or the like, or first in what is said. */
 const isThing = (words: readonly Word[], i: number): boolean => {
@@ -156,6 +158,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     if (
       asVerb ||
       unless[said]?.test(recent[0] ?? '') ||
+      unlessNext[said]?.test(next) ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||

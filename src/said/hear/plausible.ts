@@ -6,6 +6,7 @@ const never: readonly (readonly [aspect: RegExp, parts: RegExp])[] = [
     /^(?:tire|spare_tire|wheels_lugs|brake_|odometer|keys_|title|valve_stems)/,
   ],
   [/^(?:smell|soft|delamination)$/, /^(?:headlamps|marker_lights|tail_lights|wipers|mirrors|horn)/],
+  [/^(?:delamination)$/, /^(?:interior|coach)$/],
   [/^(?:heat)$/, /^(?:wipers|windows|mirrors|roof_|ladder|awning|bed_)/],
   [/^(?:smoke)$/, /^(?:tire|roof_|floor_|window|slide|steps|entry)/],
   [/^(?:safety)$/, /^(?:coach|records_folder|keys_)/],

@@ -73,10 +73,7 @@ export class Talk {
     for (const m of clause.mentions) {
       if (m.aside || elsewhere) continue;
       this.sentenceMentions.push(m);
-      if (
-        !m.weak ||
-        (m === clause.mentions[0] && this.isSubject(m, clause))
-      ) {
+      if (!m.weak || (m === clause.mentions[0] && this.isSubject(m, clause))) {
         this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
         if (this.recent.length > 8) this.recent.pop();
       }
@@ -90,8 +87,7 @@ export class Talk {
 
   /** True where only small words stand before it: "how's the step?", "and the step comes out". */
   private isSubject(m: Mention, clause: Clause): boolean {
-    for (let k = clause.from; k < m.from; k++)
-      if (!small.test(this.marks.words[k]?.norm ?? '')) return false;
+    for (let k = clause.from; k < m.from; k++) if (!small.test(this.marks.words[k]?.norm ?? '')) return false;
     return true;
   }
 

@@ -139,6 +139,7 @@ const rows: readonly string[] = [
   'charge | power | - | -',
   'invert | inverter_\\w+ | - | -',
   'burn | lamp flame | . fine good bright blue clean steady even evenly right | -',
+  'line meet mate | shut move | up flush - . | -',
   'glow shine flash blink | lamp fireplace | - | -',
   'play | play | - | -',
   'show display read register | show | fine good right clear clearly true correct correctly up | -',

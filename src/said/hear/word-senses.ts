@@ -18,9 +18,12 @@ interface Senses {
 }
 
 const self = 'self';
-const indoors = /^(?:inside|bedroom|bathroom|bath|closet|wardrobe|cabinet|cabinets|panelling|paneling|wallpaper|hallway|dinette|sofa|shower)$/;
-const outdoors = /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|filon|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
-const skin = /^(?:body_paint|sidewall_structure|compartment_doors|windows_side|entry_door|sealant_side|front_cap|rear_cap|patio_awning|window_awnings|marker_lights)$/;
+const indoors =
+  /^(?:inside|bedroom|bathroom|bath|closet|wardrobe|cabinet|cabinets|panelling|paneling|wallpaper|hallway|dinette|sofa|shower)$/;
+const outdoors =
+  /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|filon|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
+const skin =
+  /^(?:body_paint|sidewall_structure|compartment_doors|windows_side|entry_door|sealant_side|front_cap|rear_cap|patio_awning|window_awnings|marker_lights)$/;
 const power = /^(?:shore_|electric_panel|transfer_switch|inverter_|outlets_)/;
 const ride = /^(?:suspension_|shocks|tire|frame_rails|air_tanks|levelling_|wheel|brake_|steering_gear)/;
 const house = /^(?:cabinets|countertops|wall_stains|wardrobe|bath_sink|toilet|shower_tub|interior)/;
@@ -109,7 +112,13 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     ],
     'wall_stains',
   ],
-  ['siding', [], 'sidewall_structure'],
+  [
+    'fiberglass',
+    [{ near: /^(?:front_cap|rear_cap|sidewall_structure|shower_tub|cab_over|ac_roof)$/, part: self }],
+    'body_paint',
+  ],
+  ['receiver', [{ near: /^(?:antenna_sat|tv_living|outside_tv|radio_nav)$/, part: self }], 'hitch_receiver'],
+  ['bra', [], 'protective_film'],
   [
     'corner corners',
     [
@@ -130,8 +139,11 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
         beside: /^(?:caulk|caulked|caulking|sealant|silicone|butyl|putty|insert|exterior)$/,
       },
       { near: /^(?:slide|windows_side|windshield|entry_door|slide_inside|cabinets|headlamps)$/, part: self },
+      {
+        near: /^(?:dash_|driver_seat|passenger_seat|radio_nav|ignition_|cruise_|shades_cab|horn|steering)/,
+        part: 'dash_cracks',
+      },
     ],
-    'dash_cracks',
   ],
   [
     'seal seals gasket gaskets weatherstrip weatherstripping weather-strip',
@@ -176,7 +188,10 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   [
     'cable cables',
     [
-      { near: /^(?:slide|entry_door|compartment_doors|spare_tire|brake_trailer|safety_chain|bay_storage|tow_plug|antenna_sat|solar_array|parking_brake)$/, part: self },
+      {
+        near: /^(?:slide|entry_door|compartment_doors|spare_tire|brake_trailer|safety_chain|bay_storage|tow_plug|antenna_sat|solar_array|parking_brake)$/,
+        part: self,
+      },
     ],
     'battery_cables',
   ],

@@ -1,5 +1,7 @@
 // Why: hearing works on one stream of words, each with its second, because cues split sentences anywhere.
+
 import type { Cue } from '../entry.ts';
+import { spelled } from './spelling.ts';
 
 /** What stands after a word: nothing, a comma or the like, or the end of a sentence. */
 export type Stop = 0 | 1 | 2;
@@ -59,7 +61,7 @@ export function piecesOf(written: string): string[] {
     if (m?.[1] && m[2]) out.push(m[1], m[2]);
     else if (half !== '' && half !== "'") out.push(half.replace(/^'|'$/g, ''));
   }
-  return [...money, ...out.filter((p) => p !== '')];
+  return [...money, ...out.filter((p) => p !== '').map(spelled)];
 }
 
 /** "12.7v" -> 12.7, v; "41b" -> 41, b; "3/4" stays one; "6-volt" -> 6, volt; "10k" -> 10, k; "2-1/2" -> 2, 1/2. */
