@@ -169,7 +169,12 @@ export function hearPresence(talk: Talk, clause: Clause, said: ReadonlySet<strin
       continue;
     }
     if (m.weak || talk.scopes.denied[m.from] === 1 || talk.scopes.elsewhere[m.from]) continue;
-    if (isLed(talk, clause, m) || isHeld(talk, clause, m) || isAccounted(talk, clause, m.to) || isListed(talk, clause, m)) {
+    if (
+      isLed(talk, clause, m) ||
+      isHeld(talk, clause, m) ||
+      isAccounted(talk, clause, m.to) ||
+      isListed(talk, clause, m)
+    ) {
       talk.listed = { at: clause.index, sentence: clause.sentence };
       out.push(draft(talk, clause, part, m.from, true, 0.6, span(clause, m.from, 4, m.to - m.from + 3)));
     }
