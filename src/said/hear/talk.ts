@@ -73,7 +73,11 @@ export class Talk {
     for (const m of clause.mentions) {
       if (m.aside || elsewhere) continue;
       this.sentenceMentions.push(m);
-      if (!m.weak || (m === clause.mentions[0] && this.isSubject(m, clause))) {
+      if (
+        !m.weak ||
+        (m === clause.mentions[0] && this.isSubject(m, clause)) ||
+        (clause.mentions.length === 1 && m.from - clause.from <= 1 && clause.to - clause.from <= 8)
+      ) {
         this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
         if (this.recent.length > 8) this.recent.pop();
       }
