@@ -1,7 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
-import { defectPhrases, isKnownWord } from './lexicon.ts';
+import { defectPhrases, isKnownWord, typePhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -42,7 +42,7 @@ const nouns: Readonly<
   owners: { parts: ['title_doc'], aspect: 'owners_named', alone: true },
 });
 const betweens = new Set(
-  'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little'.split(
+  'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little bottles cylinders sets banks strings pieces'.split(
     ' ',
   ),
 );
@@ -193,7 +193,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
       value <= 30 &&
       (defect?.values[0]?.noun ||
         defect ||
-        /^(?:spots|places|marks|screws|bolts|nuts|bulbs)$/.test(words[k]?.norm ?? '') ||
+        /^(?:spots|places|marks|screws|bolts|nuts|bulbs|patches|repairs|chips|dings|rivets|clips)$/.test(
+          words[k]?.norm ?? '',
+        ) ||
         (k === span.bare &&
           /^(?:will|won't|do|don't|does|doesn't|are|can't)$/.test(words[k]?.norm ?? '') &&
           (/^(?:won't|don't|can't|doesn't)$/.test(words[k]?.norm ?? '') || words[k + 1]?.norm === 'not')))
@@ -231,6 +233,12 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     const part = parts[0];
     if (part && /batter|solar|ac_|tank|slide|tire/.test(part))
       return { part, aspect: 'count', count: value, sure: true };
+  }
+  // "batteries, two flooded"
+  if (joined && value > 1 && value <= 12) {
+    const type = typePhrases.at(words, span.bare);
+    const part = type ? parts.slice(0, 2).find((p) => /batter|solar_array|lp_tank/.test(p)) : undefined;
+    if (part) return { part, aspect: 'count', count: value, sure: true };
   }
   // "three slides ... two on the passenger side"
   if (

@@ -12,7 +12,7 @@ import { hearEffort } from './hear-effort.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
-import { hearOne } from './hear-one.ts';
+import { hearOne, hearTries } from './hear-one.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
 import { hearAbsence, hearPresence } from './hear-presence.ts';
@@ -136,6 +136,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const identity = hearIdentity(talk, clause, taken);
   const numbers = [
     ...hearOne(talk, clause, taken),
+    ...hearTries(talk, clause, taken),
     ...hearNumbers(talk, clause, taken),
     ...hearSameWeek(talk, clause, taken),
   ];

@@ -50,6 +50,7 @@ export function piecesOf(written: string): string[] {
     .replace(/^[^a-z0-9$#.+\-\u00bc-\u00be\u00e0-\u024f]+/, '')
     .replace(/[^a-z0-9%°'\u00bc-\u00be\u00e0-\u024f]+$/, '');
   if (low === '') return [];
+  if (/^a\/cs?(?:'s)?$/.test(low)) return low === 'a/c' ? ['ac'] : low === "a/c's" ? ['ac', "'s"] : ['acs'];
   if (/^(?:[a-z]\.)+[a-z]?$/.test(low) || /^[a-z](?:\.[a-z])+$/.test(low)) return [low.replaceAll('.', '')];
   const money = low.startsWith('$') ? ['$'] : [];
   const bare = low.replace(/^\$/, '');
