@@ -11,6 +11,7 @@ const implied: Readonly<Record<string, string>> = wordTable({
   smoke: 'engine',
   smell: 'interior',
   lit: 'dash_gauges',
+  soft: 'floor_main',
   'operates/pulling': 'alignment',
   delamination: 'sidewall_structure',
   'damage/scratched': 'body_paint',

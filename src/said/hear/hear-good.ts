@@ -103,6 +103,14 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       }
       continue;
     }
+    if (
+      n === 'no' &&
+      i === clause.from &&
+      clause.mentions.length === 0 &&
+      talk.scopes.elsewhere[i - 1] === 2 &&
+      (words[i - 1]?.stop ?? 2) === 1
+    )
+      continue;
     const good = goodPhrases.at(words, i);
     const state = good?.values[0];
     if (!good || !state || i + good.length > clause.to) continue;

@@ -177,7 +177,23 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       }
     }
     // what is promised: "we'll reseal that", "I am changing it", "the seal is on order"
+    // "we replace both alarms before it goes out"
+    const soon =
+      doBase.has(n) &&
+      /^(?:i|we|they|shop|guys|always)$/.test(norm(i - 1)) &&
+      words
+        .slice(Math.max(0, i - 14), i + 14)
+        .some(
+          (w, k, a) =>
+            w.norm === 'before' &&
+            /^(?:it|she|you|delivery|sale|we|they|pickup|anybody|somebody)$/.test(a[k + 1]?.norm ?? ''),
+        );
+    // "reglue the wallpaper and patch the dash": promised before the "and"
+    const joined =
+      doBase.has(n) && norm(i - 1) === 'and' && out.some((d) => d.aspect === 'advice' && i - d.at < 8);
     const promise =
+      soon ||
+      joined ||
       (doing.has(n) &&
         /^(?:am|'m|are|'re|be|is)$/.test(norm(i - 1)) &&
         find(talk, Math.max(clause.from, i - 4), i, set("i we shop they 'll will 'm")) >= 0) ||
@@ -192,7 +208,8 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       (n === 'order' && norm(i - 1) === 'on') ||
       (n === 'promised' && find(talk, clause.from, i, set('i we they shop')) >= 0);
     if (promise && denialBefore(talk, clause, i) === undefined) {
-      const named = partDone(talk, clause, i);
+      const object = clause.mentions.find((m) => !m.aside && m.from > i && m.from - i <= 4);
+      const named = object?.parts[0] ?? partDone(talk, clause, i);
       if (named !== 'coach' && put(named, 'advised', i, 1, { aspect: 'advice' })) continue;
     }
     // "it wants a battery", "they're due for a reseal"

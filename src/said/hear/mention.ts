@@ -196,16 +196,22 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const ofCoach =
       /^sidewalls?$/.test(said) &&
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
+    const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
+    const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: oneOf
-        ? [...oneOf]
-        : lid
-          ? [lid, ...hit.values]
-          : ofCoach
-            ? ['sidewall_structure', ...hit.values]
-            : inOrder(hit.values, recent, said),
+      parts: steers
+        ? ['ignition_steering']
+        : seat
+          ? [seat]
+          : oneOf
+            ? [...oneOf]
+            : lid
+              ? [lid, ...hit.values]
+              : ofCoach
+                ? ['sidewall_structure', ...hit.values]
+                : inOrder(hit.values, recent, said),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
@@ -220,6 +226,17 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     i += hit.length;
   }
   return out;
+}
+
+/** "The chair on the passenger side": which of the two in front. */
+function seatAt(words: readonly Word[], to: number): string | undefined {
+  if (words[to]?.norm !== 'on' || words[to - 1]?.stop !== 0) return undefined;
+  const n = words[words[to + 1]?.norm === 'the' ? to + 2 : to + 1]?.norm ?? '';
+  return /^(?:passenger|copilot)$/.test(n)
+    ? 'passenger_seat'
+    : /^driver$/.test(n)
+      ? 'driver_seat'
+      : undefined;
 }
 
 /** Seals and batteries are those of what is talked about; the other families may be a little further back. */

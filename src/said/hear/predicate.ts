@@ -228,5 +228,10 @@ export function leftOut(talk: Talk, clause: Clause, i: number): 'does' | 'fails'
   )
     return 'does';
   if (good) return undefined;
-  return /^(?:one|ones|other|others|side)$/.test(before) || placeAt.to(i) !== undefined ? 'fails' : undefined;
+  const named = talk.marks.mentionAt.to(i);
+  return /^(?:one|ones|other|others|side|part|half|rest)$/.test(before) ||
+    placeAt.to(i) !== undefined ||
+    (named !== undefined && !named.aside)
+    ? 'fails'
+    : undefined;
 }

@@ -9,6 +9,7 @@ import { hearAirBrakes } from './hear-air-brakes.ts';
 import { hearCause } from './hear-cause.ts';
 import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
+import { hearExcept } from './hear-except.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearNumbers } from './hear-numbers.ts';
@@ -17,6 +18,7 @@ import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
 import { hearAbsence, hearPresence } from './hear-presence.ts';
 import { hearRoad } from './hear-road.ts';
+import { hearSmell } from './hear-smell.ts';
 import { hearStates } from './hear-states.ts';
 import { hearUnknown } from './hear-unknown.ts';
 import { hearWarnings } from './hear-warnings.ts';
@@ -144,6 +146,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
   const states = idle
     ? []
     : [
+        ...hearSmell(talk, clause, taken),
         ...hearWarnings(talk, clause, taken),
         ...hearEffort(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
@@ -152,8 +155,19 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
       ];
   // a job is spoken of once, whichever way it was heard
   const asked = unknown.length > 0 || states.some((d) => d.aspect === 'advice');
+  const excepted = unknown.length > 0 ? [] : hearExcept(talk, clause, [...numbers, ...states], last, taken);
   const advised = asked ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
-  const found = [...tested, ...absent, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
+  const found = [
+    ...tested,
+    ...absent,
+    ...unknown,
+    ...cause,
+    ...identity,
+    ...numbers,
+    ...states,
+    ...excepted,
+    ...advised,
+  ];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
   return [...found, ...present, ...praise];
 }

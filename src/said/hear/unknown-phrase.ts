@@ -56,6 +56,12 @@ const lacks = phraseList([
   'do not have any',
   "haven't got any",
   'have no',
+  'has no',
+  'had no',
+  'got no',
+  "hasn't got any",
+  "doesn't have any",
+  "doesn't have",
   "ain't got no",
   'without',
 ]);
@@ -64,10 +70,15 @@ function papersAt(talk: Talk, clause: Clause, i: number): UnknownHit | undefined
   const lack = lacks.at(talk.marks.words, i);
   const at = i + (lack?.length ?? 0);
   if (!lack || at >= clause.to || !paper.test(talk.marks.words[at]?.norm ?? '')) return undefined;
-  const bare = /^(?:no|without)$/.test(talk.marks.words[i]?.norm ?? '');
+  const bare = /^(?:no|without|has|had|hasn't)$/.test(talk.marks.words[i]?.norm ?? '');
   if (
     bare &&
-    !/^(?:on|for|of|to|about|with)$/.test(at + 1 < clause.to ? (talk.marks.words[at + 1]?.norm ?? '') : '')
+    (!/^(?:on|for|of|to|about|with)$/.test(
+      at + 1 < clause.to ? (talk.marks.words[at + 1]?.norm ?? '') : '',
+    ) ||
+      /^(?:any|whatever|whatsoever|it|this|her)$/.test(
+        at + 2 < clause.to ? (talk.marks.words[at + 2]?.norm ?? '') : '',
+      ))
   )
     return undefined;
   return { from: i, to: at + 1, why: 'not known', verb: 'paper', general: false };

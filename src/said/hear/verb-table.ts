@@ -86,6 +86,7 @@ const rows: readonly string[] = [
   'clunk click switch | power | in over out across | -',
   'switch | flame lp_regulator show | over | -',
   'transfer | power | - | -',
+  'have get got carry | power | power juice current voltage | -',
   'pop | move shut | out up open down in back shut | -',
   'come | lamp cool fan heat flame device show play power water engine alarm horn | on alive | -',
   'come | move | up out in down home back | -',

@@ -41,6 +41,16 @@ const acronyms = new Set(
   ).split(' '),
 );
 
+/** Written without their apostrophe, and no other word. */
+const run: Readonly<Record<string, string>> = Object.assign(
+  Object.create(null),
+  Object.fromEntries(
+    "don't doesn't didn't won't can't couldn't wouldn't isn't aren't wasn't weren't hasn't haven't hadn't ain't shouldn't that's there's what's here's he's she's they're you're you've we've i've i'm they've you'll they'll it'll that'll where's who's everything's nobody's somebody's"
+      .split(' ')
+      .map((w) => [w.replace("'", ''), w]),
+  ),
+);
+
 /** Splits a written word into its spoken pieces, lower case and bare. */
 export function piecesOf(written: string): string[] {
   const low = written
@@ -57,7 +67,8 @@ export function piecesOf(written: string): string[] {
   if (/^-?\d/.test(bare)) return [...money, ...numeric(bare)];
   const out: string[] = [];
   for (const piece of bare.split(/[-–—/]+/)) {
-    const half = piece.replace(/^\.+|\.+$/g, '');
+    const plain = piece.replace(/^\.+|\.+$/g, '');
+    const half = run[plain] ?? plain;
     const m = clitic.exec(half);
     if (m?.[1] && m[2]) out.push(m[1], m[2]);
     else if (half !== '' && half !== "'") out.push(half.replace(/^'|'$/g, ''));
