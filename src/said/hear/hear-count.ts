@@ -163,7 +163,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     found &&
     !(both && found.parts[0] !== 'keys_set') &&
     !uncounted.has(found.parts[0] ?? '') &&
-    (value !== 1 || found.to === clause.to)
+    (value !== 1 ||
+      (found.to === clause.to &&
+        !/^(?:on|in|at|of|from|to|by|over|under|behind|near|off|down|for|than)$/.test(lead)))
   ) {
     return {
       part: found.parts[0] ?? '',

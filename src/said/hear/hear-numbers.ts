@@ -178,7 +178,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
     if (
       tire &&
       !/^(?:both|couple|pair)$/.test(words[span.from]?.norm ?? '') &&
-      !/^(?:these|those|other|next|last)$/.test(before.at(-1) ?? '') &&
+      !/^(?:these|those|other|next|last|an)$/.test(before.at(-1) ?? '') &&
       !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)
     ) {
       const place = talk.placeOf(tire, span.from, clause, span);

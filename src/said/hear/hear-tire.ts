@@ -184,6 +184,25 @@ export function weekAt(
 ): (TireReading & { readonly named: boolean }) | undefined {
   const head = span.items[0];
   if (!head) return undefined;
+  // "the fourteenth week of twenty-two"
+  const nth = ordinals[words[span.from - 3]?.norm ?? ''];
+  if (
+    nth !== undefined &&
+    words[span.from - 2]?.norm === 'week' &&
+    /^(?:of|in|from)$/.test(words[span.from - 1]?.norm ?? '')
+  ) {
+    const year = span.readings.find(
+      (r) => Number.isInteger(r.value) && (isYear(r.value) || isYear(r.value - 2000)),
+    );
+    if (year)
+      return {
+        aspect: 'tin',
+        value: `${String(nth).padStart(2, '0')}${String(year.value % 100).padStart(2, '0')}`,
+        from: span.from,
+        to: span.bare,
+        named: true,
+      };
+  }
   let at = head.to;
   let week = head.value;
   const ordinal = ordinals[words[at]?.norm ?? ''];
@@ -215,7 +234,7 @@ export function weekAt(
     !isWeek(week) ||
     !Number.isInteger(short) ||
     !isYear(short) ||
-    (!named && week < 14)
+    (!named && week < 14 && short < 13)
   )
     return undefined;
   const to = whole === year.value && !oh ? year.to : (more?.to ?? year.to);

@@ -13,6 +13,8 @@ interface Row {
   at: number;
   part: string;
   place: string | undefined;
+  /** Of one kind, one after another: the row is a list of that kind. */
+  run: { aspect: Aspect | undefined; length: number };
   /** Read at the last corner. */
   had: Set<Aspect>;
   readonly codes: { readonly code: string; readonly at: number }[];
@@ -23,6 +25,7 @@ const rowOf = (talk: Talk): Row => {
     at: -999,
     part: 'tire',
     place: undefined,
+    run: { aspect: undefined, length: 0 },
     had: new Set<Aspect>(),
     codes: [],
   };
@@ -121,16 +124,17 @@ export function rowSoFar(talk: Talk, wants: Wanted, place: string | undefined, a
   const row = rowOf(talk);
   const fresh = at - row.at > 60;
   const same = !fresh && (place === row.place || place === undefined);
-  const [only] = row.had;
+  const listed = !fresh && row.run.length >= 2 && row.run.aspect !== 'tin';
+  const only = listed ? row.run.aspect : [...row.had][0];
   const likely: Wanted =
-    !fresh && !same && row.had.size === 1
+    listed || (!fresh && !same && row.had.size === 1)
       ? only === 'tread_mid'
         ? 'tread'
         : only === 'pressure_cold'
           ? 'pressure'
           : undefined
       : undefined;
-  return { wants, had: same ? row.had : new Set(), ...(likely ? { likely } : {}) };
+  return { wants, had: same && !listed ? row.had : new Set(), ...(likely ? { likely } : {}) };
 }
 
 /** Takes a reading down. */
@@ -140,6 +144,10 @@ export function noteTire(talk: Talk, part: string, r: TireReading, place: string
   row.at = r.to;
   row.part = part;
   row.place = place;
+  row.run =
+    r.aspect === row.run.aspect
+      ? { aspect: r.aspect, length: row.run.length + 1 }
+      : { aspect: r.aspect, length: 1 };
   row.had.add(r.aspect);
   if (r.aspect === 'tin' && typeof r.value === 'string') row.codes.push({ code: r.value, at: r.from });
 }
