@@ -177,7 +177,12 @@ export const failureVerbs: readonly Row[] = [
     '',
     'lag, lag behind, rack, crab, go/went/gone in crooked, come/came in crooked, go/went out crooked, come/came out crooked, run/ran crooked, move crooked, get/got out of time',
   ],
-  ['operates', 'vibrating', 'shimmy, shudder, shake/shook/shaken, wobble, judder, pulse', 'vibrate, pulsate'],
+  [
+    'operates',
+    'vibrating',
+    'shimmy, shudder, jerk, lurch, jolt, buck, shake/shook/shaken, wobble, judder, pulse',
+    'vibrate, pulsate',
+  ],
   [
     'operates',
     'pulling',

@@ -144,7 +144,11 @@ function asReadings(
   const code = unit ? undefined : codeOf(part);
   const [head] = part;
   if (code && (part.length > 1 || head?.written !== undefined || row.wants === 'date'))
-    out.push({ aspect: 'tin', value: code, score: part.length === 1 ? 3 : 2.4 });
+    out.push({
+      aspect: 'tin',
+      value: code,
+      score: part.length === 1 ? 3 : part.length === 4 && part.every((x) => x.kind === 'digit') ? 4.6 : 2.4,
+    });
   if (row.wants === 'date' && part.length > 0 && out.length > 0) return out;
   const whole = last && span && part.length === span.items.length ? span.readings : readingsOf(part);
   const tread = whole.find(

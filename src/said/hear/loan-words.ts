@@ -111,6 +111,30 @@ say(
 );
 
 // verbs taken over word for word
+verb(
+  'fold out',
+  'become a bed, become bed, transform in bed, transform in a bed, transform to bed, transform into a bed, transform into bed, convert in bed, convert in a bed',
+);
+say(
+  'gas smell',
+  'smell of gas, smell of the gas, odor of gas, smell of propane, smell gas, smells gas, smelling gas, smell the gas, smells of gas, smells like gas, smells after gas, smell like gas, smelling of gas, smells to gas, stinks of gas, smell propane, smells of propane, smells propane, gas i smell',
+);
+say(
+  'stone chip',
+  'hit of stone, hit of a stone, hit from a stone, hit from stone, stone hit, impact of stone, stone impact, impact of a stone, blow of stone, stone blow, mark of stone, rock hit, strike of stone, stone strike',
+);
+say(
+  'stone chips',
+  'hits of stones, hits of stone, stone hits, impacts of stone, stone impacts, stone strikes, hits from stones',
+);
+say(
+  'oil leak',
+  'drops of oil, drop of oil, oil drops, oil drop, traces of oil, trace of oil, oil traces, stain of oil below, spots of oil, puddle of oil, wet of oil, wet with oil, dirty of oil, full of oil, oily below',
+);
+say(
+  'water leak',
+  'drops of water, traces of water, trace of water, water drops, water traces, filtration of water, filtrations of water, entry of water, entrance of water, water entrance, infiltration of water, water infiltration, infiltration, infiltrations',
+);
 for (const thing of split(
   'water, pressure, air, charge, vacuum, gas, temperature, height, load, level, cold',
 ))

@@ -64,6 +64,9 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
     (n === 'hundred' || n === 'thousand') &&
     !(
       isJoined(words, i) &&
+      !(
+        words[i - 1]?.norm === 'of' && !/^(?:couple|few|dozens|tens|lot|lots)$/.test(words[i - 2]?.norm ?? '')
+      ) &&
       /^(?:couple|few|several|of|many|by|per|one|half|quarter|quarters|halves|point|hundred)$/.test(
         words[i - 1]?.norm ?? '',
       )

@@ -1,5 +1,7 @@
 // Why: what is said in the order of another language must arrive in the order of English, and native talk must stay as it is.
 import { describe, expect, test } from 'vitest';
+import { hear } from './hear.ts';
+import { hearJson } from './hear-json.ts';
 import { plainOrder } from './plain-order.ts';
 import { wordsOf } from './word.ts';
 
@@ -44,5 +46,19 @@ describe('words in the order of English', () => {
     all.forEach((w, i) => {
       expect(w.written).toBeGreaterThanOrEqual(all[i - 1]?.written ?? 0);
     });
+  });
+});
+
+describe('what is said of one more part by a word', () => {
+  const heard = (text: string): string[] =>
+    hearJson(hear([{ start: 0, end: 9, text }]))
+      .filter((r) => r.kind === 'operates' || r.kind === 'defect')
+      .map((r) => `${r.part} ${r.kind}`);
+  test.each([
+    ['The water pump runs, the macerator too.', ['water_pump operates', 'macerator operates']],
+    ['The radio works, the horn no.', ['radio_nav operates', 'horn defect']],
+    ['The generator runs. Radio I like.', ['generator operates']],
+  ])('%s', (said, rows) => {
+    expect(heard(said)).toEqual(rows);
   });
 });

@@ -138,6 +138,53 @@ function deniedVerb(words: readonly Word[], i: number): Instead | undefined {
   return undefined;
 }
 
+/** "Shows always full", "starts never cold": the adverb stands before the verb. */
+function adverbBehind(words: readonly Word[], i: number): Instead | undefined {
+  const verb = words[i];
+  const adverb = words[i + 1];
+  if (
+    !verb ||
+    !adverb ||
+    verb.stop > 0 ||
+    !/^(?:always|never|sometimes|also|only|still|already)$/.test(adverb.norm)
+  )
+    return undefined;
+  if (!baseOf.has(verb.norm) && !/^(?:reads|says|indicates|comes|falls|sticks)$/.test(verb.norm))
+    return undefined;
+  const next = adverb.stop === 0 ? (words[i + 2]?.norm ?? '') : '';
+  return next === '' || /^(?:the|a|when|if|one|two|three|that|to)$/.test(next)
+    ? undefined
+    : { length: 2, norms: [adverb.norm, verb.norm] };
+}
+
+/** "The mirror from left", "plug in the kitchen": a place or a room that says which one. */
+function fromSide(words: readonly Word[], i: number): Instead | undefined {
+  const w = words[i];
+  if (!w || w.stop > 0) return undefined;
+  const at = articles.test(words[i + 1]?.norm ?? '') ? i + 2 : i + 1;
+  const next = words[at]?.norm ?? '';
+  if (
+    w.norm === 'from' &&
+    /^(?:left|right|front|rear|outside|inside|behind)$/.test(next) &&
+    i > 0 &&
+    words[i - 1]?.stop === 0
+  )
+    return /^(?:to|side)$/.test(words[at + 1]?.norm ?? '') ? undefined : { length: 1, norms: ['on'] };
+  if (
+    /^plugs?$/.test(w.norm) &&
+    /^(?:in|at|of|from|by|beside|near)$/.test(words[i + 1]?.norm ?? '') &&
+    words
+      .slice(i + 2, i + 5)
+      .some((x) =>
+        /^(?:kitchen|bathroom|bath|bedroom|living|wall|dinette|galley|sofa|salon|sleeping|bed|toilet|table)$/.test(
+          x.norm,
+        ),
+      )
+  )
+    return { length: 1, norms: [w.norm === 'plug' ? 'outlet' : 'outlets'] };
+  return undefined;
+}
+
 /** "Twelve comma six" is a decimal; three digits behind the comma are those of a thousand. */
 function commaSaid(words: readonly Word[], i: number): Instead | undefined {
   if (
@@ -216,6 +263,8 @@ export function plainOrder(words: readonly Word[]): Word[] {
       hasNot(words, i) ??
       deniedVerb(words, i) ??
       carried(words, i) ??
+      adverbBehind(words, i) ??
+      fromSide(words, i) ??
       genitive(words, i) ??
       behindNoun(words, i);
     if (!found) {

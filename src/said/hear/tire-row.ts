@@ -1,6 +1,7 @@
 // Why: tires are read out corner by corner; what a bare number is follows from what was read at this corner and the one before.
 import type { Clause, Draft } from './clause.ts';
 import type { RowSoFar, TireReading, Wanted } from './hear-tire.ts';
+import { digitString } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
@@ -52,7 +53,12 @@ export function tireOf(
   if (isCornerAlone(talk, clause, span, row.at)) return 'tire';
   const { words, mentionAt } = talk.marks;
   // "the outer is dated 2220"
-  const code = span.items.length === 1 ? (span.items[0]?.written ?? '') : '';
+  const code =
+    span.items.length === 1
+      ? (span.items[0]?.written ?? '')
+      : span.items.length === 4 && !span.unit
+        ? (digitString(span.items) ?? '')
+        : '';
   if (
     /^(?:0[1-9]|[1-4]\d|5[0-3])(?:0[5-9]|[12]\d)$/.test(code) &&
     clause.places.some((p) => p.depth || (p.side && p.end)) &&

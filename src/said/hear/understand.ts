@@ -12,6 +12,7 @@ import { hearEffort } from './hear-effort.ts';
 import { hearExcept } from './hear-except.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
+import { hearLikewise } from './hear-likewise.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearOne, hearTries } from './hear-one.ts';
 import { hearOwner } from './hear-owner.ts';
@@ -143,7 +144,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ...hearSameWeek(talk, clause, taken),
   ];
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
-  const states = idle
+  const states: Draft[] = idle
     ? []
     : [
         ...hearSmell(talk, clause, taken),
@@ -153,6 +154,8 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
         ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),
       ];
+  if (!idle && tested.length + absent.length + unknown.length + identity.length + states.length === 0)
+    states.push(...hearLikewise(talk, clause, taken, last));
   // a job is spoken of once, whichever way it was heard
   const asked = unknown.length > 0 || states.some((d) => d.aspect === 'advice');
   const excepted = unknown.length > 0 ? [] : hearExcept(talk, clause, [...numbers, ...states], last, taken);

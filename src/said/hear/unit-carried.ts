@@ -14,15 +14,24 @@ const systems = new WeakMap<Talk, Set<Unit>>();
 export function noteUnit(talk: Talk, span: NumberSpan): void {
   const unit = span.unit?.units[0];
   if (!unit || !metric.includes(unit)) return;
-  const known = systems.get(talk);
-  if (known) known.add(unit);
-  else systems.set(talk, new Set([unit]));
+  (systems.get(talk) ?? metricBy(talk)).add(unit);
+}
+
+/** Who speaks of kilometers and centimeters anywhere in the walk reads a thermometer in Celsius. */
+function metricBy(talk: Talk): Set<Unit> {
+  const set = new Set<Unit>();
+  for (const w of talk.marks.words) {
+    if (/^kilomet(?:er|re)s?$/.test(w.norm)) set.add('km').add('Cel');
+    else if (/^(?:centimet(?:er|re)s?|kilos?|celsius|centigrade)$/.test(w.norm)) set.add('Cel');
+    if (/^kilos?$/.test(w.norm)) set.add('kg');
+  }
+  systems.set(talk, set);
+  return set;
 }
 
 /** The metric unit that the speaker uses for what `unit` measures, if there is one. */
 export function usualUnit(talk: Talk, unit: Unit): Unit | undefined {
-  const known = systems.get(talk);
-  if (!known) return undefined;
+  const known = systems.get(talk) ?? metricBy(talk);
   // millimetres and kilometres are both lengths, but nobody means one by the other
   if (unit === '[degF]') return known.has('Cel') ? 'Cel' : undefined;
   if (unit === '[psi]') return known.has('bar') ? 'bar' : known.has('kPa') ? 'kPa' : undefined;
