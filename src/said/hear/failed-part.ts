@@ -30,6 +30,11 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
     /^(?:pop|pops|popped|hiss|hisses)$/,
     /^(?:outlets_gfci|parking_brake|air_tanks|brake_chambers|air_gauges)$/,
   ],
+  // what sprays water is meant to
+  [
+    /^(?:spray|sprays|spraying|sprayed|run|running down|running|gush|gushing|spurt|spurting)$/,
+    /^(?:tank_flush|outside_shower|dishwasher|wipers_washers)$/,
+  ],
   [/^(?:drip|drips|dripping|sweat|sweats)$/, /^(?:dash_ac|ac_roof|ac_run)$/],
 ];
 

@@ -33,6 +33,15 @@ const ownDenial = /^(?:no|not|nothing|never|don't|doesn't|isn't|ain't|can't|won'
 const dryable =
   /^(?:bay_|cab_over|under_bed|wall_stains|floor_|compartment|roof_|skylight|windows|ceiling|cabinets|wardrobe|slide|rear_wall|entry_door|sidewall|interior|vents_roof)/;
 
+/** True where fittings that carry gas or air were talked about last. */
+const soapedAt = (talk: Talk, i: number): string | undefined => {
+  const last = talk.recent
+    .slice(0, 3)
+    .find((r) => r.at < i && i - r.at < 60 && soaped.test(r.parts[0] ?? ''));
+  return last?.parts[0];
+};
+const soaped = /^(?:lp_|tire|valve_stems|air_tanks|suspension_air)/;
+
 /** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const out: Draft[] = [];
@@ -79,7 +88,10 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       }
     }
     const hit = defectPhrases.at(words, i);
-    const word = hit?.values[0];
+    const listed = hit?.values[0];
+    // a bubble of soap tells of gas, one in a wall of glue
+    const gas = listed?.aspect === 'delamination' && /^bubbl/.test(norm(i)) ? soapedAt(talk, i) : undefined;
+    const word = listed && gas ? ({ ...listed, aspect: 'leak', state: 'leaking' } as const) : listed;
     if (!hit || !word || i + hit.length > clause.to) continue;
     const end = i + hit.length;
     const inside = clause.mentions.find((m) => m.from <= i && i < m.to);
@@ -95,7 +107,7 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
-    const part = failedPart(talk, clause, i, end, word, denied);
+    const part = gas ?? failedPart(talk, clause, i, end, word, denied);
     if (!part || (word.near && !close)) continue;
     if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && sounds(talk, clause, i)) {
       out.push(

@@ -116,6 +116,27 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         continue;
       }
     }
+    // "ran a full cycle through it": the load tells which machine
+    if (
+      /^(?:ran|run|did|washed)$/.test(n) &&
+      talk.scopes.denied[i] !== 1 &&
+      /^(?:a|one|two|the|some)$/.test(norm(i + 1))
+    ) {
+      const k = /^(?:full|whole|quick|short|small|rinse|complete|test|wash|little|couple)$/.test(norm(i + 2))
+        ? i + 3
+        : i + 2;
+      if (k < clause.to && /^(?:loads?|cycles?|wash|laundry|dishes|clothes|towels)$/.test(norm(k))) {
+        const all = talk.partsFor(i, i + 1, clause);
+        const part =
+          all.find((p) => /^(?:washer_dryer|dishwasher)$/.test(p)) ??
+          (/^(?:loads?|laundry|clothes|towels)$/.test(norm(k)) ? 'washer_dryer' : undefined);
+        if (part) {
+          put(works(part, 0.7), i, k - i + 1);
+          i = k;
+          continue;
+        }
+      }
+    }
     // "I had it going", "got them lit"
     if (
       /^(?:had|have|got)$/.test(n) &&

@@ -2,6 +2,7 @@
 import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { parts, stations } from '../../catalogue/index.ts';
 import { commonWords } from './common-words.ts';
+import { composedNames } from './composed-names.ts';
 import { defectTable } from './defect-words.ts';
 import { goodTable, praiseWords } from './good-words.ts';
 import { fractions, ones, ordinals, scales, teens, tens } from './number-words.ts';
@@ -89,6 +90,9 @@ for (const part of ordered) {
     for (const p of numbersOf(phrase.toLowerCase())) partPhrases.add(p, part.id);
   }
 }
+const listed = new Set(parts.flatMap((p) => [p.name, ...p.say]).flatMap((p) => numbersOf(p.toLowerCase())));
+for (const [id, phrases] of Object.entries(composedNames))
+  for (const p of phrases.flatMap(numbersOf)) if (!listed.has(p)) partPhrases.add(p, id);
 for (const part of parts) {
   for (const phrase of part.heardAs) {
     const norms = normsOf(phrase);

@@ -23,7 +23,7 @@ const asideBefore = words_(
 );
 const articles = words_('the a an this that your my these those his her its');
 const verbWhen = words_(
-  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most",
+  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most she he never always only now actually we'll they'll it'll",
 );
 const verbish = words_(
   'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
@@ -46,8 +46,9 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   bottle: /^lp_/,
   bottles: /^lp_/,
   cylinder: /^lp_/,
-  seals: /^slide|window|door|awning/,
-  seal: /^slide|window|door|awning/,
+  seals:
+    /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
+  seal: /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
   battery: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
   batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
 });
@@ -186,6 +187,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       taken[i + hit.length + 1] !== 1 &&
       last &&
       i - last.to <= 6 &&
+      !last.parts.some((p) => /^(?:fresh|gray|black)_tank$/.test(p)) &&
       /^(?:black|gray|grey|galley|fresh)$/.test(said)
         ? last.parts
         : undefined;
@@ -248,13 +250,20 @@ const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boole
 const piece =
   /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|lens(?:es)?|panels?|valves?)$/;
 const lidded =
-  /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|generator)$/;
+  /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
 
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
 
+/** A washer is one of clothes unless the talk was of glass and its wipers. */
+const washes = /^(?:wipers_washers|windshield|dash_gauges|headlamps|mirrors|horn|engine|front_cap)$/;
+
 function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
   if (parts.length < 2) return parts;
+  if (/^washers?$/.test(said)) {
+    const first = washes.test(recent[0] ?? '') ? 'wipers_washers' : 'washer_dryer';
+    return [first, ...parts.filter((p) => p !== first)];
+  }
   const near =
     (recent.includes('generator') ? parts.find((p) => p === 'generator_slide') : undefined) ??
     parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??

@@ -50,8 +50,21 @@ const table: Readonly<Record<string, string>> = {
     'interior bed_mattress wardrobe floor_main dinette_sofa refrigerator toilet black_tank gray_tank lp_system lp_tank lp_detector_valve lp_regulator bay_storage engine engine_oil coolant transmission brake_drum_rotor generator furnace_run ac_run dash_ac cab_over under_bed pet_smoke_odor house_battery electric_panel inverter_charger coach shower_tub bath_sink cabinets water_heater_run water_heater_out shades_house shades_cab cooktop oven fresh_tank differential wheel_bearings exhaust_pipe entry_door countertops plumbing rear_wall_inside washer_dryer dishwasher road_test_drive ducts_air bay_moisture driver_seat outlets_gfci microwave engine fuel_lines fuel_tank shore_cord alternator hydronic_unit storage_history belts_hoses transfer_switch turbo_exhaust plumbing_vents city_water dump_valves',
 };
 
+/** The systems of the house: what more they are made of. */
+const house: Readonly<Record<string, string>> = {
+  metal:
+    'ducts_air water_filter plumbing city_water countertops bath_sink cooktop oven microwave dishwasher washer_dryer dump_valves water_heater_run fridge_vent_roof vents_roof',
+  panel:
+    'ducts_air water_filter plumbing city_water fresh_tank gray_tank black_tank waste_tanks_under dump_valves fresh_fill outside_shower water_bay water_pump thermostats vents_roof furnace_run water_heater_run ac_run ice_maker tank_flush macerator outside_kitchen',
+  moving: 'dishwasher washer_dryer ice_maker water_filter city_water fireplace thermostats',
+  machine: 'hydronic_unit outside_shower city_water oven',
+  fluid: 'water_filter outside_kitchen hydronic_unit outside_shower vents_roof',
+  smells:
+    'water_heater_run furnace_out ac_roof dump_valves washer_dryer water_bay fresh_tank waste_tanks_under refrigerator_vent_out microwave oven',
+};
+
 const traits = new Map<string, Set<string>>();
-for (const [trait, list] of Object.entries(table))
+for (const [trait, list] of [...Object.entries(table), ...Object.entries(house)])
   for (const part of list.split(' ')) traits.set(part, (traits.get(part) ?? new Set()).add(trait));
 
 /** True when the part has one of the traits, or none of its traits are known. */

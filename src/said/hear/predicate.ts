@@ -62,7 +62,12 @@ function agrees(form: VerbForm, aux: string | undefined, plural: boolean | undef
       return aux === undefined || have;
     case 'ing':
       return (
-        be || (aux === undefined && (plural === undefined || /^(?:working|running|blowing)$/.test(verb)))
+        be ||
+        (aux === undefined &&
+          (plural === undefined ||
+            /^(?:working|running|blowing|heating|cooling|cooking|making|dropping|charging|spraying|draining|pumping|firing|burning|flushing|lighting)$/.test(
+              verb,
+            )))
       );
   }
 }

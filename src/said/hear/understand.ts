@@ -6,10 +6,12 @@ import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { type Corrected, correctDrafts } from './correct.ts';
 import { hearAdvice } from './hear-advice.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
+import { hearAnswer } from './hear-answer.ts';
 import { hearCause } from './hear-cause.ts';
 import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
 import { hearExcept } from './hear-except.ts';
+import { hearFill } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearLikewise } from './hear-likewise.ts';
@@ -131,6 +133,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ...hearAirBrakes(talk, clause, taken),
     ...hearRoad(talk, clause, taken),
     ...hearDrive(talk, clause, taken),
+    ...hearAnswer(talk, clause, taken),
   ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
@@ -149,6 +152,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     : [
         ...hearSmell(talk, clause, taken),
         ...hearWarnings(talk, clause, taken),
+        ...hearFill(talk, clause, taken),
         ...hearEffort(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
         ...hearStates(talk, clause, taken),

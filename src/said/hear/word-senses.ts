@@ -55,6 +55,17 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     ],
   ],
   ['head', [{ near: /^(?:toilet|bath_sink|bath_fan)$/, part: 'toilet' }]],
+  [
+    'seal seals gasket gaskets',
+    [
+      {
+        near: /^(?:toilet|refrigerator|oven|microwave|shower_tub|skylight|dump_valves|dishwasher|washer_dryer|ice_maker|water_heater_out|compartment_doors)$/,
+        part: self,
+      },
+      { near: /^slide/, part: 'slide_seals' },
+      { near: /^(?:windows_side|entry_door|windshield|patio_awning|window_awnings)/, part: self },
+    ],
+  ],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
     'cloth canvas fabric',

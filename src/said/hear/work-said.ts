@@ -7,7 +7,7 @@ import { type VerbSense, type VerbUse, verbUses } from './verb-table.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const softeners = set(
-  "right back straight just all really real pretty nice nicely so good both the way it them 'em up out in a",
+  "right back straight just all really real pretty nice nicely so good both the way it them 'em up out in a full complete whole plenty of good great lots through one",
 );
 const articles = set('a an the my your our his her their its this that some more');
 /** What spoils the good news when it follows within a few words. */
