@@ -30,7 +30,12 @@ export function batteryBySide(
   if (!engine && !ofHouse.test(n)) return undefined;
   const one = joined(i + 1) && standIn.test(norm(i + 1));
   if (near[0] === 'battery_disconnect')
-    return one || /^(?:is|'s|works|doesn't)$/.test(norm(i + 1)) ? 'battery_disconnect' : undefined;
+    return one ||
+      /^(?:is|'s|works|doesn't)$/.test(norm(i + 1)) ||
+      (/^(?:for|on|off|to)$/.test(norm(i - 1) === 'the' ? norm(i - 2) : norm(i - 1)) &&
+        !/^batter|^bank$/.test(norm(i + 1)))
+      ? 'battery_disconnect'
+      : undefined;
   if (!among) return undefined;
   let k = i + (one ? 2 : 1);
   while (k < i + 4 && joined(k) && measures.test(norm(k))) k++;

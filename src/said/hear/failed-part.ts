@@ -59,7 +59,10 @@ export function failedPart(
   if (word.aspect === 'smell' && isGas(talk, clause, from, to)) return 'lp_system';
   // "a chip low on the windshield": low is said of the windshield or of nothing
   if (word.aspect === 'level' && subject && !subject.parts.some((p) => fit.includes(p))) return undefined;
-  const part = fit[0];
+  const part =
+    /^sul(?:f|ph)at/.test(talk.marks.words[from]?.norm ?? '') && (fit[0] ?? 'coach') === 'coach'
+      ? 'house_battery'
+      : fit[0];
   const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;

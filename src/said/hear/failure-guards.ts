@@ -49,6 +49,12 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage|range|gear|point|points|pressure)$/.test(
       next,
     );
+  // "a fault code, low battery": what the code says
+  if (n === 'low' && /^(?:battery|batteries|voltage)$/.test(next))
+    return (
+      /^(?:code|codes|fault|error|alarm|warning|says|flashing)$/.test(norm(i - 1)) ||
+      /^(?:code|codes|fault|error)$/.test(talk.marks.words[i - 1]?.norm ?? '')
+    );
   if (n === 'gone' || n === 'lost')
     return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1)) || next === 'through';
   if (n === 'flat')

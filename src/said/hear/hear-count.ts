@@ -119,6 +119,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     value === undefined ||
     !Number.isInteger(value) ||
     value < 0 ||
+    words[span.from - 1]?.norm === 'number' ||
     value > 60 ||
     span.items.length > 1
   )

@@ -151,6 +151,19 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
     const part = beside || led || good.length > 1 ? subjectOf(talk, clause, i) : undefined;
     if (!part || !ends || article || !partOf(part) || !(beside || led || (good.length > 1 && !filler)))
       continue;
+    // a cell that is dry wants water
+    if (state === 'dry' && /^(?:house|chassis)_battery$/.test(part)) {
+      const v = {
+        part,
+        aspect: 'level',
+        state: 'low',
+        sense: 'defect',
+        polarity: 'bad',
+        weight: 0.72,
+      } as const;
+      out.push(draftOf(talk, clause, taken, v, i, good.length));
+      continue;
+    }
     const not =
       talk.scopes.denied[i] === 1 &&
       i - (denialBefore(talk, clause, i) ?? 0) >= first &&

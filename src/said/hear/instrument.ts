@@ -59,3 +59,7 @@ export function instrumentAt(talk: Talk, at: number): (Instrument & { readonly p
   }
   return s.tool;
 }
+
+/** "The plug tester says": with this behind it a word names a tool and no part. */
+export const isTester = (next: string): boolean =>
+  /^(?:testers?|checkers?|analyzers?|analysers?)$/.test(next);

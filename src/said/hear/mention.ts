@@ -2,6 +2,7 @@
 
 import { partOf } from '../../catalogue/index.ts';
 import { batteryBySide } from './battery-by-side.ts';
+import { isTester } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
 import type { Word } from './word.ts';
@@ -160,6 +161,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       asVerb ||
       unless[said]?.test(recent[0] ?? '') ||
       unlessNext[said]?.test(next) ||
+      (isTester(next) && hit.length === 1) ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||

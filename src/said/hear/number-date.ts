@@ -45,7 +45,8 @@ export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate
   let see = -1;
   let read = false;
   for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && sentenceOf[i] === sentenceOf[span.from]; i--) {
-    if (limits.at(words, i, 1) && date.from - i <= 7) limit = true;
+    // "out of date, stamped oh nine": the stamp is the date
+    if (make < 0 && limits.at(words, i, 1) && date.from - i <= 7) limit = true;
     if (make < 0 && made.test(norm(i))) make = i;
     if (see < 0 && seen.test(norm(i))) see = i;
     if (says.test(norm(i)) && date.from - i <= 3) read = true;

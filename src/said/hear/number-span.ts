@@ -4,6 +4,7 @@ import { isApprox } from './number-doubt.ts';
 import { andFraction, itemAt, type NumberItem, pointTail } from './number-item.ts';
 import { type Reading, readingsOf } from './number-reading.ts';
 import { joinedTo, type Plain, thirtySeconds, unitAt } from './number-unit.ts';
+import { isNumbered } from './numbered.ts';
 import { type SaidUnit, unitAfterAn, unitWords } from './unit-words.ts';
 import type { Word } from './word.ts';
 
@@ -207,25 +208,11 @@ function anUnit(words: readonly Word[], i: number): NumberSpan | undefined {
   };
 }
 
-const numbered = /^(?:cell|leg|line|phase|bank|battery|batt|bottle|cylinder|panel|zone|jack|injector)$/;
-/** "Cell one twelve sixty-five", "leg two one nineteen": the first digit only says which, where a whole reading follows it. */
-function isLabel(words: readonly Word[], i: number): boolean {
-  if (!numbered.test(words[i - 1]?.norm ?? '') || words[i - 1]?.stop !== 0) return false;
-  const which = itemAt(words, i);
-  if (which?.kind !== 'digit' || which.value < 1 || which.value > 8 || words[which.to - 1]?.stop !== 0)
-    return false;
-  const first = itemAt(words, which.to);
-  if (!first || first.kind === 'fraction' || first.kind === 'oh') return false;
-  if (first.kind === 'full') return first.value >= 100;
-  const second = words[first.to - 1]?.stop === 0 ? itemAt(words, first.to) : undefined;
-  return second !== undefined || words[first.to]?.norm === 'point' || first.kind === 'decimal';
-}
-
 /** Every number of the stream, in order, none over another. */
 export function numbersIn(words: readonly Word[]): NumberSpan[] {
   const out: NumberSpan[] = [];
   for (let i = 0; i < words.length; ) {
-    if (isLabel(words, i)) {
+    if (isNumbered(words, i)) {
       i++;
       continue;
     }

@@ -200,6 +200,33 @@ export function otherVehicleAt(words: readonly Word[], i: number): { readonly le
     /^(?:past|over|above|under|below|more|less|older|with)$/.test(norm(i + 1))
   )
     return { length: 2 };
+  // "on my brother's coach", "at my neighbor's", "for my grill"
+  if (
+    /^(?:on|in|at|for|to|of|with)$/.test(n) &&
+    /^(?:my|our|his|her|their)$/.test(norm(i + 1)) &&
+    joined(i + 1)
+  ) {
+    if (
+      /^(?:brother|sister|dad|father|mom|mother|buddy|friend|neighbor|neighbour|uncle|cousin|son|daughter|wife|husband|partner|boss)$/.test(
+        norm(i + 2),
+      ) &&
+      norm(i + 3) === "'s"
+    )
+      return { length: 4 };
+    if (
+      /^(?:grill|house|boat|home|garage|shop|lawnmower|mower|barbecue|bbq|smoker|cabin|shed|barn|kitchen|tractor|golf)$/.test(
+        norm(i + 2),
+      ) &&
+      n !== 'in'
+    )
+      return { length: 3 };
+  }
+  // "a bad converter will cook the batteries": one of a kind stands for all
+  if ((n === 'a' || n === 'an') && (i === 0 || (words[i - 1]?.stop ?? 0) > 1))
+    for (let k = i + 2; k < i + 6 && joined(k); k++) {
+      if (/^(?:will|'ll|can|could|would|might)$/.test(norm(k))) return { length: k + 1 - i };
+      if (/^(?:is|was|has|had|that|on|in|in|and|with|of|at|by|here|where|i|we)$/.test(norm(k))) break;
+    }
   // "an absorption unit wants", "a tire don't care": one of a kind stands for all
   if ((n === 'a' || n === 'an') && (i === 0 || (words[i - 1]?.stop ?? 0) > 0))
     for (let k = i + 2; k < i + 5 && joined(k); k++)

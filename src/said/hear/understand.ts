@@ -30,6 +30,7 @@ import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
 import { type Marks, markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
+import { numberedApart } from './numbered.ts';
 import { plainOrder } from './plain-order.ts';
 import { restoreStops } from './restore-stops.ts';
 import { scopesOf } from './scope.ts';
@@ -58,7 +59,7 @@ export function understand(
   context: { readonly vehicle?: VehicleKind } = {},
 ): Understood {
   const spoken = wordsOf(cues);
-  const all = { ...spoken, words: restoreStops(plainOrder(putRight(spoken.words))) };
+  const all = { ...spoken, words: numberedApart(restoreStops(plainOrder(putRight(spoken.words)))) };
   const marks = markWords(all.words);
   const clauses = clausesOf(marks);
   const path = stationPath(marks, clauses);
