@@ -1,6 +1,7 @@
 // Why: people correct themselves aloud; the later word replaces the earlier, and both are kept.
 import { carriedNumber } from './carry-number.ts';
 import type { Draft } from './clause.ts';
+import { contradicted } from './contradicted.ts';
 import type { Marks } from './marks.ts';
 import type { Scopes } from './scope.ts';
 import { settledIn, swapsIn } from './swap-back.ts';
@@ -68,6 +69,7 @@ export function correctDrafts(marks: Marks, scopes: Scopes, heard: readonly Draf
     if (!drafts.includes(right)) drafts.splice(firstFrom(drafts, right.at + 1), 0, right);
     put(right, wrong);
   }
+  for (const d of contradicted(marks, drafts)) gone.add(d);
   const at = new Map(drafts.map((d, i) => [d, i]));
   const indexOf = (d: Draft): number => at.get(d) ?? -1;
   const replaces = new Map<number, number[]>();

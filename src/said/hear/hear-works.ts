@@ -98,6 +98,14 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       }
     }
     if (inMention) continue;
+    // "that works out", "works for me": no finding
+    if (
+      /^work(?:s|ed)?$/.test(n) &&
+      /^(?:out|for)$/.test(norm(i + 1)) &&
+      words[i]?.stop === 0 &&
+      !(norm(i + 1) === 'for' && /^(?:a|the|now)$/.test(norm(i + 2)))
+    )
+      continue;
     // "it cranks and won't start"
     if (
       /^(?:cranks?|cranked|clicks?|spins?)$/.test(n) &&

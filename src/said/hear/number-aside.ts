@@ -15,6 +15,31 @@ const pricing =
   /^(?:go|goes|went|cost|costs|run|runs|running|wants|want|wanted|pay|pays|paid|paying|charge|charges|charged|asking|sells|sell|selling|sold|bucks|quoted|quotes|priced|worth)$/;
 const passing = new Set(['d', 'mo']);
 
+/** "Sixty, eighty, one hundred.": a sentence of nothing but rising numbers is a needle watched. */
+function isCounting(talk: Talk, span: NumberSpan): boolean {
+  const { words, numberAt, sentenceOf } = talk.marks;
+  if (span.unit) return false;
+  const of = sentenceOf[span.from];
+  let from = span.from;
+  while (from > 0 && sentenceOf[from - 1] === of) from--;
+  let last = -Infinity;
+  let count = 0;
+  for (let i = from; i < words.length && sentenceOf[i] === of; ) {
+    const n = numberAt.from(i);
+    const value = n?.readings[0]?.value;
+    if (!n || value === undefined) {
+      if (!/^(?:and|now|there|coming|up|going|climbing)$/.test(words[i]?.norm ?? '')) return false;
+      i++;
+      continue;
+    }
+    if (n.unit || value <= last || value < 20) return false;
+    last = value;
+    count++;
+    i = Math.max(n.to, i + 1);
+  }
+  return count >= 3;
+}
+
 /** Who comes and goes, and when. */
 const comings =
   /^(?:come|comes|coming|came|leave|leaves|leaving|left|arrive|arrives|arriving|meet|meets|meeting|call|calls|calling|close|closes|closing|open|opens|lunch|dinner|supper|breakfast|coffee|transporter|hauler|appointment|today|tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|noon|home|here|back|pickup|delivery|rain|raining|rains|dark|sunset|start|starts|started|starting|finish|finished|finishing|end|ends|knock|shift|school|church|bank|desk|office)$/;
@@ -77,6 +102,7 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
         )
           return true;
   }
+  if (isCounting(talk, span)) return true;
   if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))
     return true;
   if (labels.test(before) && before !== 'number' && before !== 'item' && before !== 'line') return true;

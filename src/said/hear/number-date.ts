@@ -44,7 +44,12 @@ export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate
   let make = -1;
   let see = -1;
   let read = false;
-  for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && sentenceOf[i] === sentenceOf[span.from]; i--) {
+  // "when is it dated? twenty sixteen": the question tells what the number is
+  const of = sentenceOf[span.from] ?? 0;
+  let opening = span.from;
+  while (opening > 0 && sentenceOf[opening - 1] === of) opening--;
+  const first = words[opening - 1]?.asks ? (sentenceOf[opening - 1] ?? of) : of;
+  for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && (sentenceOf[i] ?? -1) >= first; i--) {
     // "out of date, stamped oh nine": the stamp is the date
     if (make < 0 && limits.at(words, i, 1) && date.from - i <= 7) limit = true;
     if (make < 0 && made.test(norm(i))) make = i;

@@ -57,7 +57,7 @@ const noPhrases = phraseList(
   ),
 );
 const yesPhrases = phraseList(
-  'you bet,of course,sure does,sure is,sure do,sure did,mm hmm,mm-hmm,uh huh,uh-huh,mhm,mm hm,affirmative,definitely,perfectly,certainly,every time,all of them,all of it,both of them,both sides,i think so,believe so,sure thing,oh yeah,oh yes,aye,both,right,indeed,you got it,roger,like a charm,like new'.split(
+  'you bet,of course,sure does,sure is,all but,all except,everything but,everything except,most of them,sure do,sure did,mm hmm,mm-hmm,uh huh,uh-huh,mhm,mm hm,affirmative,definitely,perfectly,certainly,every time,all of them,all of it,both of them,both sides,i think so,believe so,sure thing,oh yeah,oh yes,aye,both,right,indeed,you got it,roger,like a charm,like new'.split(
     ',',
   ),
 );

@@ -133,7 +133,12 @@ export class Talk {
     const own = clause.mentions.filter((m) => !m.aside);
     if (own.length === 0) {
       const around = clause.mentions.find((m) => m.from >= to && m.from - to <= 3);
-      if (around && this.marks.words.slice(to, around.from).some((w) => /^(?:around|from|at)$/.test(w.norm)))
+      if (
+        around &&
+        this.marks.words
+          .slice(to, around.from)
+          .some((w) => /^(?:around|from|at|under|underneath|beneath|below)$/.test(w.norm))
+      )
         add(around.parts);
     }
     // "the wall reads twenty-six, that's wet": what the sentence began with

@@ -123,7 +123,7 @@ export const hearsay = phrasesOf<string>({
 /** A story about something else: the rest of the sentence is no fact of this coach. */
 export const stories = phraseList(
   list(
-    'at home, one time, one day, on the last video, in the last video, at a campground, the last one, the last one we had, last coach, the other coach, other coach, another coach, another one of these, the other unit, the other trailer, other trailer, the other van, the other rig, different coach, a different one, sister unit, not this one, on those, those other, ' +
+    'at home, one time, one day, on the last video, in the last video, at a campground, the last one, the last one we had, last coach, the other coach, other coach, another coach, another one of these, the other unit, the other trailer, other trailer, the other van, the other rig, different coach, a different one, sister unit, mine, not this one, on those, those other, ' +
       'the one next to it, the one beside it, the one over there, the one across, the one next door, one next door, out back one, years ago when, when i was a, when i was young, back in the day, back in those days, ' +
       'some people, most people, most folks, a lot of people, lot of people, people, folks, everybody, every seller, customers, sales guys, salesmen, the sales guy, somebody wrote, some guys, some folks, my rule, my boss, my old boss, my first boss',
   ),
@@ -132,7 +132,7 @@ export const stories = phraseList(
 export const otherCoach = phraseList(
   list(
     'other one i had, other one we had, last one i had, the one i sold, the one we sold, most coaches, most of them, a lot of coaches, some coaches, lot of these, a lot of these, most of these, all of these, gas coaches, other units, other brands, other coaches, ' +
-      'mine, usually, normally, typically, generally, in general, as a rule, as a general rule, rule of thumb, always say, they always, these always, these all, these never, those always, these things, them things, used to be, used to have, no matter what, ' +
+      'usually, normally, typically, generally, in general, as a rule, as a general rule, rule of thumb, always say, they always, these always, these all, these never, those always, these things, them things, used to be, used to have, no matter what, ' +
       "you want at least, you want to be, you want to do, you wanna do, you wanna be, you're allowed, you ain't allowed, are allowed, is allowed, you're not allowed, ain't supposed to, not supposed to be, that's how a man, that is how a",
   ),
 );
