@@ -376,6 +376,7 @@ export const smallerParts: readonly Part[] = [
       'dc to dc',
       'dc to dc charger',
       'alternator charge',
+      'charging system',
     ],
     heardAs: [],
     aspects: [
@@ -405,6 +406,7 @@ export const smallerParts: readonly Part[] = [
       'self starter',
       'starter motor solenoid',
       'cranking motor',
+      'starter motors',
     ],
     heardAs: [],
     aspects: [],
