@@ -687,6 +687,7 @@ export const rearParts: readonly Part[] = [
       'egr valve',
       'egr cooler',
       'catalyst',
+      'def crystals',
     ],
     heardAs: ['deaf', 'death', 'deft'],
     aspects: [

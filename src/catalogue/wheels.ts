@@ -473,6 +473,8 @@ export const wheelsParts: readonly Part[] = [
       'caliper pins',
       'brake flex hose',
       'brake dust shield',
+      'brake magnets on the axle',
+      'pedal feel',
     ],
     heardAs: ['breaks', 'brakes pads', 'road ors'],
     aspects: [

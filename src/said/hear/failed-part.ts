@@ -1,6 +1,7 @@
 // Why: a failure goes to the part that can fail so: the nearest named one that suits, the one talked about, or the one its word implies.
 import type { Clause } from './clause.ts';
 import type { DefectWord } from './defect-words.ts';
+import { meantByWords } from './meant-by-words.ts';
 import { canHurt } from './plausible.ts';
 import { suits } from './suits.ts';
 import type { Talk } from './talk.ts';
@@ -45,6 +46,9 @@ function isGas(talk: Talk, clause: Clause, from: number, to: number): boolean {
   return false;
 }
 
+/** What is meant where the talk is about nothing in particular. */
+const vagueParts = /^(?:coach|front_cap|rear_cap|sidewall_structure|interior|road_test_drive)$/;
+
 /** The part that a failure turning on `from`..`to` is of; undefined where none can be meant. */
 export function failedPart(
   talk: Talk,
@@ -63,6 +67,16 @@ export function failedPart(
     /^sul(?:f|ph)at/.test(talk.marks.words[from]?.norm ?? '') && (fit[0] ?? 'coach') === 'coach'
       ? 'house_battery'
       : fit[0];
+  // "it slips in fourth": nothing that can be meant was named, the words around it tell
+  if (!clause.mentions.some((m) => !m.aside && !m.weak)) {
+    const meant = meantByWords(talk, clause, word.aspect, word.state);
+    const vague =
+      part === undefined ||
+      vagueParts.test(part) ||
+      (meant === 'transmission' &&
+        /^(?:engine|dash_gauges|cruise_control|odometer|steering_gear|engine_oil)$/.test(part));
+    if (meant && vague) return meant;
+  }
   const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;

@@ -42,6 +42,19 @@ const soapedAt = (talk: Talk, i: number): string | undefined => {
 };
 const soaped = /^(?:lp_|tire|valve_stems|air_tanks|suspension_air)/;
 
+/** True where what was said is followed by "like it should". */
+function asMeant(talk: Talk, clause: Clause, end: number): boolean {
+  const norm = (k: number): string => (k < clause.to ? (talk.marks.words[k]?.norm ?? '') : '');
+  for (let k = end; k < end + 3; k++)
+    if (
+      /^(?:like|as|way|when)$/.test(norm(k)) &&
+      (/^(?:should|ought|oughta|supposed|designed|meant)$/.test(norm(k + 2)) ||
+        /^(?:supposed|designed|meant)$/.test(norm(k + 3)))
+    )
+      return true;
+  return false;
+}
+
 /** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const out: Draft[] = [];
@@ -98,6 +111,23 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     // inside the name of a part only its last words can be a failure: "oil leak", never "smoke detector"
     if (inside && !(inside.to <= end && (inside.to - inside.from > 1 || end > inside.to))) continue;
     if (isNoFailure(talk, clause, i, hit.length, word)) continue;
+    // "locked up like they should", "trips as it is supposed to": that is how it works
+    if (asMeant(talk, clause, end)) {
+      const part = talk.partsFor(i, end, clause)[0];
+      if (part && part !== 'coach')
+        out.push(
+          draftOf(
+            talk,
+            clause,
+            taken,
+            { part, aspect: 'operates', state: 'works', sense: 'operates', polarity: 'good', weight: 0.75 },
+            i,
+            hit.length,
+          ),
+        );
+      i = end - 1;
+      continue;
+    }
     const denial = denialBefore(talk, clause, i);
     const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
     const denied =

@@ -27,7 +27,7 @@ const singular = (word: string): string =>
         : word;
 
 const asTheyAre = new Set(
-  'hydraulics,steers,drives,outers,inners,graphics,books,gauges,airs,heated,swivel,levelling,leveling,steering,solar,surge,house,chassis,basement,propane,navigation,plumbing'.split(
+  'steadies,hydraulics,steers,drives,outers,inners,graphics,books,gauges,airs,heated,swivel,levelling,leveling,steering,solar,surge,house,chassis,basement,propane,navigation,plumbing'.split(
     ',',
   ),
 );
@@ -103,7 +103,7 @@ for (const part of parts) {
     if (
       odd &&
       !skipped.has(phrase) &&
-      !/^(?:letter|latter|change|chance|hatch|flesh|death|rough|potter|bells|ducks|sheds|shapes|pomp|punk|tables|crews|chords|fruit cap|heed|draws|rangers|chock|chocks|vipers|rhymes|ceiling|sealing|water calm|tables|coach|cobbler|chalk|talk|egrets|gages|cool aunt|rest|track)$/.test(
+      !/^(?:letter|latter|change|chance|hatch|flesh|death|rough|potter|bells|ducks|sheds|shapes|pomp|punk|tables|crews|chords|fruit cap|heed|draws|rangers|chock|chocks|vipers|rhymes|ceiling|sealing|water calm|tables|coach|cobbler|chalk|talk|egrets|gages|cool aunt|rest|track|dragging|tired|exhausted|granny|yawning|spear|pay off|side out|push her|smelt)$/.test(
         phrase,
       )
     )

@@ -5,6 +5,7 @@ import { batteryBySide } from './battery-by-side.ts';
 import { isTester } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
+import { isSteeringWheel } from './meant-by-words.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
@@ -202,20 +203,23 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
     const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
     const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
+    const steering = said === 'wheel' && isSteeringWheel(words, i);
     const mention = {
       from: i,
       to: i + hit.length,
       parts: steers
         ? ['ignition_steering']
-        : seat
-          ? [seat]
-          : oneOf
-            ? [...oneOf]
-            : lid
-              ? [lid, ...hit.values]
-              : ofCoach
-                ? ['sidewall_structure', ...hit.values]
-                : inOrder(hit.values, recent, said),
+        : steering
+          ? ['steering_gear', ...hit.values]
+          : seat
+            ? [seat]
+            : oneOf
+              ? [...oneOf]
+              : lid
+                ? [lid, ...hit.values]
+                : ofCoach
+                  ? ['sidewall_structure', ...hit.values]
+                  : inOrder(hit.values, recent, said),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&

@@ -2,9 +2,10 @@
 
 const never: readonly (readonly [aspect: RegExp, parts: RegExp])[] = [
   [
-    /^(?:smell|wet|stain|soft|lit|delamination|cooling|fogged)$/,
+    /^(?:wet|stain|lit|delamination|cooling|fogged)$/,
     /^(?:tire|spare_tire|wheels_lugs|brake_|odometer|keys_|title|valve_stems)/,
   ],
+  [/^(?:smell|soft)$/, /^(?:tire|spare_tire|wheels_lugs|brake_(?!drum)|odometer|keys_|title|valve_stems)/],
   [/^(?:smell|soft|delamination)$/, /^(?:headlamps|marker_lights|tail_lights|wipers|mirrors|horn)/],
   [/^(?:delamination)$/, /^(?:interior|coach)$/],
   [

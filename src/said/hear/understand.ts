@@ -15,6 +15,7 @@ import { hearFill } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearLikewise } from './hear-likewise.ts';
+import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
 import { hearOne, hearTries } from './hear-one.ts';
 import { hearOwner } from './hear-owner.ts';
@@ -155,6 +156,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
         ...hearWarnings(talk, clause, taken),
         ...hearFill(talk, clause, taken),
         ...hearEffort(talk, clause, taken),
+        ...hearNoneOf(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
         ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),

@@ -113,6 +113,26 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     'lp_detector_valve',
   ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
+  [
+    'reservoir reservoirs',
+    [
+      { near: /^(?:steering_gear|coolant|hydraulic_unit|brake_fluid|wipers_washers|air_tanks)$/, part: self },
+      { near: /^brake_(?:drum_rotor|chambers)$/, part: 'brake_fluid' },
+      { near: /^(?:levelling_jacks|slide|pin_box)$/, part: 'hydraulic_unit' },
+      { near: /^(?:radiator_cac|belts_hoses|engine)$/, part: 'coolant' },
+    ],
+  ],
+  [
+    'pipe pipes',
+    [
+      { near: /^(?:exhaust_pipe|turbo_exhaust)$/, part: self },
+      {
+        near: /^(?:plumbing|water_|fresh_|gray_|black_|dump_|city_|lp_|fuel_|bath_|countertops|toilet)/,
+        part: 'plumbing',
+      },
+    ],
+    'plumbing',
+  ],
   ['lid', [{ near: /^(?:vents_roof|bath_fan|skylight|toilet|lp_tank|cooktop)/, part: self }]],
   // outside: the wall is that of the coach, its corners and trim are seams
   [
