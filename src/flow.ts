@@ -4,6 +4,7 @@ import { layFigures } from './figured/lay-figures.ts';
 import { judge } from './judged/judge.ts';
 import { factsOf } from './known/facts-of.ts';
 import { fold } from './known/fold.ts';
+import { wishesIn } from './planned/asked-for.ts';
 import { plan } from './planned/plan.ts';
 import { price } from './priced/price-unit.ts';
 import type { Packet } from './published/document.ts';
@@ -18,7 +19,7 @@ export function flow(log: Iterable<Entry>, on: Day): Packet {
   const figures = figureAll(seen);
   const facts = layFigures(seen, figures);
   const findings = judge(facts);
-  const jobs = plan(findings, record.shop);
+  const jobs = plan(findings, record.shop, wishesIn(record.standing.values()));
   const priced = price(record.comparables, facts, jobs);
   return publish({ on, record, facts, figures, findings, jobs, price: priced });
 }

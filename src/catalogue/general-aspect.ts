@@ -7,6 +7,7 @@ export const generalAspects: readonly Aspect[] = [
   { id: 'operates', name: 'operates', kind: 'yes-no', good: 'yes' },
   { id: 'present', name: 'present', kind: 'yes-no' },
   { id: 'count', name: 'count', kind: 'count' },
+  { id: 'tries', name: 'tries', kind: 'count' },
   { id: 'type', name: 'type', kind: 'words' },
   { id: 'maker', name: 'maker', kind: 'words' },
   { id: 'serial', name: 'serial number', kind: 'words' },

@@ -1,6 +1,14 @@
 // Why: a job is what a finding asks of the shop, in hours, parts and skill.
 import type { Cents } from '../units/money.ts';
 
+/** Somebody said on the walk that this is to be done. */
+export interface Asked {
+  readonly by: string;
+  readonly words: string;
+  /** Id of the observation. */
+  readonly observation: string;
+}
+
 /** A repair that a finding asks for. Ranges are [low, high]. */
 export interface Job {
   readonly id: string;
@@ -25,6 +33,8 @@ export interface Job {
   readonly defect?: string;
   /** What to bear in mind: "never mix ages". */
   readonly note?: string;
+  /** Who asked for it on the walk, in whose words. Absent where nobody did. */
+  readonly asked?: readonly Asked[];
   /** Where the hours and prices come from. */
   readonly basis: string;
 }

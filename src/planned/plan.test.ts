@@ -207,3 +207,14 @@ describe('the plan', () => {
     );
   });
 });
+
+describe('work asked for aloud', () => {
+  test('the job of the fault says who asked, in whose words; other jobs do not', () => {
+    const said = says.spoken(3, 'toilet', 'advice', { is: 'state', state: 'advised' });
+    const wish = { ...said, source: { ...said.source, words: 'that is a seal kit' } as typeof said.source };
+    const jobs = plan([finding('toilet', 'leak'), finding('windshield', 'damage')], undefined, [wish]);
+    const asked = jobs.filter((j) => j.asked !== undefined);
+    expect(asked.map((j) => j.part)).toEqual(['toilet']);
+    expect(asked[0]?.asked).toEqual([{ by: 'somebody', words: 'that is a seal kit', observation: wish.id }]);
+  });
+});

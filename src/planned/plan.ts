@@ -1,8 +1,9 @@
 // Why: findings become work: one job per defect with all its places, in the order in which it must be done.
 import type { Finding } from '../judged/finding.ts';
 import { badness } from '../judged/verdict.ts';
-import type { EntryOf } from '../said/entry.ts';
+import type { EntryOf, Observation } from '../said/entry.ts';
 import { type Cents, cents } from '../units/money.ts';
+import { askedFor } from './asked-for.ts';
 import { costOf } from './cost-of.ts';
 import type { DefectWork } from './defect-work.ts';
 import type { Job } from './job.ts';
@@ -12,9 +13,14 @@ import { workOrders } from './work-order.ts';
 /**
  * The jobs that findings ask for, worst verdict first, then in the order of the defects' list. Findings with the verdict
  * stop or repair ask for work; watch asks for optional work. Cost only where the shop's own labor rates are known. A finding
- * with no usual work becomes a job to look and quote, without hours: none are made up.
+ * with no usual work becomes a job to look and quote, without hours: none are made up. A job that somebody asked for on the
+ * walk says so; a wish that is of no finding makes no job.
  */
-export function plan(findings: readonly Finding[], shop: EntryOf<'shop'> | undefined): readonly Job[] {
+export function plan(
+  findings: readonly Finding[],
+  shop: EntryOf<'shop'> | undefined,
+  wishes: readonly Observation[] = [],
+): readonly Job[] {
   const groups = new Map<string, { readonly row: DefectWork | undefined; readonly of: Finding[] }>();
   for (const finding of findings) {
     if (finding.verdict === 'sound' || finding.verdict === 'not seen') continue;
@@ -25,10 +31,15 @@ export function plan(findings: readonly Finding[], shop: EntryOf<'shop'> | undef
     else groups.set(id, { row, of: [finding] });
   }
   const present = new Set(groups.keys());
+  const asked = askedFor(new Map([...groups].map(([id, { of }]) => [id, of])), wishes);
+  const withAsked = (job: Job): Job => {
+    const by = asked.get(job.id);
+    return by === undefined ? job : { ...job, asked: by };
+  };
   return [...groups]
     .map(([id, { row, of }]) => ({
       worst: worstOf(of),
-      job: row ? usualJob(row, of, present, shop) : lookJob(id, of),
+      job: withAsked(row ? usualJob(row, of, present, shop) : lookJob(id, of)),
     }))
     .sort((a, b) => badness(b.worst) - badness(a.worst) || (a.job.id < b.job.id ? -1 : 1))
     .map(({ job }) => job);

@@ -37,7 +37,7 @@ export interface SaidScore {
  *
  *     part|other-part kind [value [unit]] [@place words] [hedged]
  *
- * kind: quantity, identity, defect, operates, absent, good, neutral, unknown. A piece without facts says nothing of the coach.
+ * kind: quantity, identity, defect, operates, absent, good, neutral, unknown; two with a bar where either is right. A piece without facts says nothing of the coach.
  */
 export function readBattery(text: string): Piece[] {
   const pieces: { line: number; said: string; told: Told[] }[] = [];
@@ -71,11 +71,21 @@ const plain = (s: unknown): string =>
     .toLowerCase()
     .replace(/[^a-z0-9.]/g, '');
 
+/** The words of a place; the driver's side of anything is its left. */
+const placeWords = (place: string): string[] =>
+  (place.toLowerCase().match(/[a-z0-9]+/g) ?? []).map((w) =>
+    w === 'driver' ? 'left' : w === 'passenger' ? 'right' : w,
+  );
+
 /** Whether an observation says the fact; place and hedge are counted apart. */
 function isSaid(t: Told, o: HearRow): boolean {
   if (!t.parts.includes(o.part)) return false;
+  return t.kind.split('|').some((wanted) => isOfKind(wanted, t, o));
+}
+
+function isOfKind(wanted: string, t: Told, o: HearRow): boolean {
   const kind = o.kind;
-  switch (t.kind) {
+  switch (wanted) {
     case 'quantity': {
       const [number = '', unit] = (t.value ?? '').split(' ');
       const want = Number(number);
@@ -95,7 +105,7 @@ function isSaid(t: Told, o: HearRow): boolean {
     case 'operates':
       return kind === 'operates' || (kind === 'condition' && o.polarity === 'good');
     default:
-      return kind === t.kind;
+      return kind === wanted;
   }
 }
 
@@ -117,7 +127,10 @@ export function scoreBattery(text: string): SaidScore {
     for (const t of piece.told) {
       const hits = [...free].filter((r) => isSaid(t, r));
       const want = t.place?.toLowerCase() ?? '';
-      const hit = hits.find((r) => want !== '' && (r.place ?? '').includes(want)) ?? hits[0];
+      const hit =
+        hits.find(
+          (r) => want !== '' && placeWords(want).every((w) => placeWords(r.place ?? '').includes(w)),
+        ) ?? hits[0];
       if (!hit) {
         faults.push(`${t.line} missed "${piece.said}": ${t.text}`);
         continue;
@@ -126,7 +139,7 @@ export function scoreBattery(text: string): SaidScore {
       found++;
       if (want !== '') {
         placed++;
-        if (want.split(' ').every((w) => (hit.place ?? '').split(' ').includes(w))) placedRight++;
+        if (placeWords(want).every((w) => placeWords(hit.place ?? '').includes(w))) placedRight++;
         else faults.push(`${t.line} place "${piece.said}": ${t.text}, heard ${hit.place ?? 'none'}`);
       }
       if (t.hedged && !hit.hedged) faults.push(`${t.line} not hedged "${piece.said}": ${t.text}`);

@@ -3,6 +3,7 @@ import type { Finding } from '../../judged/finding.ts';
 import type { Job } from '../../planned/job.ts';
 import { partName, partNames, subjectTitle } from '../../published/plain-subject.ts';
 import { dollars } from '../../units/money.ts';
+import { sayAsked } from '../words/say-asked.ts';
 import { sayMoneyRange } from '../words/say-money-range.ts';
 import { numberRuns } from './number-runs.ts';
 
@@ -51,4 +52,12 @@ export function costOf(findings: readonly Finding[], jobs: readonly Job[]): stri
   return priced(mine)
     .map((j) => `${j.what}: ${tens(j.cost)}`)
     .join('; ');
+}
+
+/** Who asked on the walk for the jobs of these findings: "Dana: “I would reseal that”". Empty where nobody did. */
+export function askedOf(findings: readonly Finding[], jobs: readonly Job[]): string {
+  const asked = jobs
+    .filter((j) => j.findings.some((id) => findings.some((f) => f.id === id)))
+    .flatMap((j) => j.asked ?? []);
+  return [...new Set(asked.map(sayAsked))].join('; ');
 }

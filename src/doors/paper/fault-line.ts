@@ -45,6 +45,8 @@ export interface FaultLine {
   readonly rows: readonly FaultRow[];
   readonly limit: string;
   readonly cost: string;
+  /** Who asked on the walk for the work. */
+  readonly asked: string;
   readonly next: string;
   readonly who: string;
   readonly caution: string;
@@ -82,7 +84,7 @@ function rowOf(f: Finding, numbers: ReadonlyMap<string, number>): FaultRow {
 export function faultLine(
   group: Together,
   numbers: ReadonlyMap<string, number>,
-  cost: string,
+  { cost, asked }: Pick<FaultLine, 'cost' | 'asked'>,
   photos: readonly ReportPhoto[],
 ): FaultLine {
   const [first] = group;
@@ -100,6 +102,7 @@ export function faultLine(
     rows: group.map((f) => rowOf(f, numbers)),
     limit: first.limit === undefined ? '' : `must be ${sayLimit(first.limit)}`,
     cost,
+    asked,
     // What to do about a thing that was only seen stands once over the list.
     next: sight ? '' : first.outcome === 'fails' ? first.next : first.look,
     who: sight

@@ -62,6 +62,7 @@ function fault(f: FaultLine): string {
     rows(f) +
     (next.length === 0 ? '' : `<p class="more">${next.join(' ')}</p>`) +
     maybe(f.cost, (t) => `<p class="more">Estimate: ${t}</p>`) +
+    maybe(f.asked, (t) => `<p class="more">Asked for on the walk, ${t}</p>`) +
     maybe(f.caution, (t) => `<p class="care">${t}</p>`) +
     `${pictures(f.photos)}</div>${f.strip}</li>`
   );

@@ -13,7 +13,7 @@ import { stationOfPart } from '../../published/not-checked.ts';
 import { lowered } from '../../published/plain-subject.ts';
 import { aspectName, partName, sayDay } from '../words/say-value.ts';
 import { verdictMeanings } from '../words/say-verdict.ts';
-import { type CostLine, costliest, costOf } from './costs.ts';
+import { askedOf, type CostLine, costliest, costOf } from './costs.ts';
 import { drawingSvg, drawingWords } from './drawing-svg.ts';
 import { type FaultLine, faultLine } from './fault-line.ts';
 import { type FigureLine, figureLines } from './figure-line.ts';
@@ -146,7 +146,12 @@ export function reportSheet(p: Packet, photos: readonly PacketPhoto[] = []): Rep
   const line = (group: Together): FaultLine => {
     const mine = photos.filter((photo) => !beside.has(photo.name) && group.some((f) => shows(photo, f)));
     for (const photo of mine) beside.add(photo.name);
-    return faultLine(group, numbers, costOf(group, p.jobs), mine.map(reportPhoto));
+    return faultLine(
+      group,
+      numbers,
+      { cost: costOf(group, p.jobs), asked: askedOf(group, p.jobs) },
+      mine.map(reportPhoto),
+    );
   };
   const lines = groups.map((group) => ({ group, line: line(group) }));
   const isFirst = ({ group: [f] }: { readonly group: Together }): boolean =>

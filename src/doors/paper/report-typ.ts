@@ -49,6 +49,7 @@ export const reportTypst = `
     let next = (if f.next == "" { "" } else { (if f.who == "" { "How to look: " } else { "What to do: " }) + f.next }, if f.who == "" { "" } else if f.next == "" { "For " + f.who + "." } else { "(" + f.who + ")" }).filter(t => t != "")
     if next.len() > 0 { block(above: 4pt, faint(next.join(" "))) }
     maybe(f.cost, t => block(above: 4pt, faint("Estimate: " + t)))
+    maybe(f.asked, t => block(above: 4pt, faint("Asked for on the walk, " + t)))
     maybe(f.caution, care)
     pictures(f.photos)
   }, ..if f.strip == "" or f.rows.len() > 1 { () } else { (strip(f),) }))

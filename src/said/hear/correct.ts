@@ -1,8 +1,10 @@
 // Why: people correct themselves aloud; the later word replaces the earlier, and both are kept.
 import { carriedNumber } from './carry-number.ts';
 import type { Draft } from './clause.ts';
+import { contradicted } from './contradicted.ts';
 import type { Marks } from './marks.ts';
 import type { Scopes } from './scope.ts';
+import { settledIn, swapsIn } from './swap-back.ts';
 import { takeBacks } from './take-back.ts';
 
 /** The drafts as they stand after correction; which are taken back, and by which others. */
@@ -62,6 +64,12 @@ export function correctDrafts(marks: Marks, scopes: Scopes, heard: readonly Draf
     if (right) put(right, wrong);
     else if (t.drops) gone.add(wrong);
   }
+  for (const { wrong, right } of [...swapsIn(marks, drafts), ...settledIn(marks, drafts)]) {
+    if (gone.has(wrong)) continue;
+    if (!drafts.includes(right)) drafts.splice(firstFrom(drafts, right.at + 1), 0, right);
+    put(right, wrong);
+  }
+  for (const d of contradicted(marks, drafts)) gone.add(d);
   const at = new Map(drafts.map((d, i) => [d, i]));
   const indexOf = (d: Draft): number => at.get(d) ?? -1;
   const replaces = new Map<number, number[]>();

@@ -3,6 +3,7 @@ import type { Marks } from './marks.ts';
 import { itemAt } from './number-item.ts';
 import { otherVehicleAt } from './other-vehicle.ts';
 import { moneyIn } from './price-talk.ts';
+import { rulesIn } from './rule-talk.ts';
 import {
   barePeople,
   comparisons,
@@ -72,8 +73,15 @@ export function elsewhereIn(marks: Marks): Uint8Array {
   for (let i = 0; i < n; i++) {
     const start = starts[i] ?? 0;
     const tale = stories.at(words, i) ?? otherVehicleAt(words, i);
-    if (tale && !endsInNumber(words, i + tale.length - 1) && !isNobodyElse(marks, i)) {
-      story(gotOne(norm(i), norm(i + 1)) ? i - 1 : start, i);
+    const spokenTo =
+      /^(?:folks|people)$/.test(norm(i)) &&
+      ((words[i]?.stop ?? 0) > 0 ||
+        /^(?:is|'s|are|we|here|this|that|these|what|you|look|come|there|it)$/.test(norm(i + 1)));
+    if (tale && !spokenTo && !endsInNumber(words, i + tale.length - 1) && !isNobodyElse(marks, i)) {
+      // "struts are gone, at our place we prop them": what stands before the place was said of this coach
+      const apart =
+        /^(?:my|our|his|her|their)$/.test(norm(i)) && /^(?:at|on|to|from|than)$/.test(norm(i - 1));
+      story(gotOne(norm(i), norm(i + 1)) || (apart && norm(i - 2) !== 'one') ? i - 1 : start, i);
       i += tale.length - 1;
       continue;
     }
@@ -123,9 +131,16 @@ export function elsewhereIn(marks: Marks): Uint8Array {
     else if (comparisons.at(words, i)) clause(i, i, 1);
     else if (order || (hypothetical.at(words, i) && !pastPerfect(norm(i + 1), norm(i + 2), norm(i + 3))))
       clause(start, i, 2);
-    else if (conditions.at(words, i)) clause(i, i, 2);
+    else if (
+      conditions.at(words, i) &&
+      !/^(?:say|says|tell|know|see|sure|checked|check|idea|wonder|certain|remember|test|tested)$/.test(
+        norm(i - 1),
+      )
+    )
+      clause(i, i, 2);
   }
   moneyIn(marks, out);
+  rulesIn(marks, out);
   otherNames(marks, out);
   return out;
 }

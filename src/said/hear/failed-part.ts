@@ -1,6 +1,7 @@
 // Why: a failure goes to the part that can fail so: the nearest named one that suits, the one talked about, or the one its word implies.
 import type { Clause } from './clause.ts';
 import type { DefectWord } from './defect-words.ts';
+import { meantByWords } from './meant-by-words.ts';
 import { canHurt } from './plausible.ts';
 import { suits } from './suits.ts';
 import type { Talk } from './talk.ts';
@@ -11,7 +12,12 @@ const implied: Readonly<Record<string, string>> = wordTable({
   smoke: 'engine',
   smell: 'interior',
   lit: 'dash_gauges',
+  soft: 'floor_main',
   'operates/pulling': 'alignment',
+  delamination: 'sidewall_structure',
+  'damage/scratched': 'body_paint',
+  'damage/dented': 'body_paint',
+  peel: 'body_paint',
 });
 
 /** What some parts do when all is well: a receptacle trips, magnets hum. */
@@ -25,8 +31,23 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
     /^(?:pop|pops|popped|hiss|hisses)$/,
     /^(?:outlets_gfci|parking_brake|air_tanks|brake_chambers|air_gauges)$/,
   ],
+  // what sprays water is meant to
+  [
+    /^(?:spray|sprays|spraying|sprayed|run|running down|running|gush|gushing|spurt|spurting)$/,
+    /^(?:tank_flush|outside_shower|dishwasher|wipers_washers)$/,
+  ],
   [/^(?:drip|drips|dripping|sweat|sweats)$/, /^(?:dash_ac|ac_roof|ac_run)$/],
 ];
+
+/** "Smell gas", "a whiff of propane": the gas is what leaks, wherever it was smelled. */
+function isGas(talk: Talk, clause: Clause, from: number, to: number): boolean {
+  for (let k = Math.max(clause.from, from - 2); k < Math.min(clause.to, to + 3); k++)
+    if (/^(?:gas|propane|lp|lpg|butane)$/.test(talk.marks.words[k]?.norm ?? '')) return true;
+  return false;
+}
+
+/** What is meant where the talk is about nothing in particular. */
+const vagueParts = /^(?:coach|front_cap|rear_cap|sidewall_structure|interior|road_test_drive)$/;
 
 /** The part that a failure turning on `from`..`to` is of; undefined where none can be meant. */
 export function failedPart(
@@ -39,9 +60,23 @@ export function failedPart(
 ): string | undefined {
   const fit = talk.partsFor(from, to, clause).filter((p) => suits(p, word.aspect, word.state));
   const subject = clause.mentions.filter((m) => !m.aside && !m.weak && m.to <= from).at(-1);
+  if (word.aspect === 'smell' && isGas(talk, clause, from, to)) return 'lp_system';
   // "a chip low on the windshield": low is said of the windshield or of nothing
   if (word.aspect === 'level' && subject && !subject.parts.some((p) => fit.includes(p))) return undefined;
-  const part = fit[0];
+  const part =
+    /^sul(?:f|ph)at/.test(talk.marks.words[from]?.norm ?? '') && (fit[0] ?? 'coach') === 'coach'
+      ? 'house_battery'
+      : fit[0];
+  // "it slips in fourth": nothing that can be meant was named, the words around it tell
+  if (!clause.mentions.some((m) => !m.aside && !m.weak)) {
+    const meant = meantByWords(talk, clause, word.aspect, word.state);
+    const vague =
+      part === undefined ||
+      vagueParts.test(part) ||
+      (meant === 'transmission' &&
+        /^(?:engine|dash_gauges|cruise_control|odometer|steering_gear|engine_oil)$/.test(part));
+    if (meant && vague) return meant;
+  }
   const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;

@@ -29,7 +29,7 @@ const ofSpeaker = set(
 const isLinking = (n: string): boolean => /^(?:is|was|'s|are|were|'re|got|gets|went|just|has)$/.test(n);
 /** Nouns that are a place on the thing. */
 const placesOn = set(
-  'case cases body bodies shroud shrouds spot spots area areas place places edge edges corner corners side sides end ends section sections piece pieces patch patches line lines part parts board boards seam seams joint joints seal seals lens lenses bulb bulbs glass wire wires bolt bolts screw screws bracket brackets hinge hinges latch latches spring springs handle handles blade blades cell cells post posts pin pins hose hoses fitting fittings bearing bearings bushing bushings wood paneling panel panels trim fabric leather vinyl carpet tile tiles rubber caulk caulking sealant sealer weld welds rivet rivets strap straps fuse fuses breaker breakers switch switches knob knobs cap caps cover covers lid lids vent vents duct ducts ring rings mark marks streak streaks stain stains rail rails skin membrane paint clear gel coat coating plastic metal steel aluminum aluminium foam insulation connection connections terminal terminals motor motors fan fans',
+  'screen screens display displays pane panes mesh net nets zipper zippers wheel wheels leg legs foot feet button buttons glasses window windows crystal door doors mirror lamp lamps plug plugs cable cables pipe pipes tube tubes hook hooks clip clips case cases body bodies shroud shrouds spot spots area areas place places edge edges corner corners side sides end ends section sections piece pieces patch patches line lines part parts board boards seam seams joint joints seal seals lens lenses bulb bulbs glass wire wires bolt bolts screw screws bracket brackets hinge hinges latch latches spring springs handle handles blade blades cell cells post posts pin pins hose hoses fitting fittings bearing bearings bushing bushings wood paneling panel panels trim fabric leather vinyl carpet tile tiles rubber caulk caulking sealant sealer weld welds rivet rivets strap straps fuse fuses breaker breakers switch switches knob knobs cap caps cover covers lid lids vent vents duct ducts ring rings mark marks streak streaks stain stains rail rails skin membrane paint clear gel coat coating plastic metal steel aluminum aluminium foam insulation connection connections terminal terminals motor motors fan fans',
 );
 
 /** Words that are a failure in one sentence and nothing in another, by what follows or comes before. */
@@ -38,11 +38,22 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   const n = norm(i);
   const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
   if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
+  // "you smell gas. Not strong, but it's there": how much of what was just said
+  if (n === 'not' && norm(i + 1) === 'strong') return talk.fault !== undefined && i - talk.fault.at < 12;
+  // "runs hot and cold", "runs warm water": what a tap does
+  if (/^(?:hot|warm)$/.test(norm(i + length - 1)) && /^(?:and|or|water)$/.test(next))
+    return next === 'water' || norm(i + length + 1) === 'cold';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
   if (n === 'soft') return afterSoft.test(next);
   if (n === 'low')
     return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage|range|gear|point|points|pressure)$/.test(
       next,
+    );
+  // "a fault code, low battery": what the code says
+  if (n === 'low' && /^(?:battery|batteries|voltage)$/.test(next))
+    return (
+      /^(?:code|codes|fault|error|alarm|warning|says|flashing)$/.test(norm(i - 1)) ||
+      /^(?:code|codes|fault|error)$/.test(talk.marks.words[i - 1]?.norm ?? '')
     );
   if (n === 'gone' || n === 'lost')
     return /^(?:have|has|i|we|you|'ve)$/.test(norm(i - 1)) || next === 'through';
@@ -52,6 +63,10 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
       talk.marks.numberAt.to(i) !== undefined
     );
+  if (n === 'plugged') return /^(?:in|into|it|to|up)$/.test(next) && norm(i + 2) !== 'with';
+  if (n === 'shot') return norm(i - 1) === 'a' || /^(?:of|at|with|it|a)$/.test(next);
+  if (n === 'fault' || n === 'faults')
+    return norm(i - 1) === 'ground' || /^(?:my|your|his|nobody's)$/.test(norm(i - 1));
   if (n === 'fails' || n === 'fail') return norm(i + 1) === 'it' || norm(i - 1) === 'that';
   if (/^smells?$/.test(n))
     return /^(?:dry|clean|new|fine|good|fresh|nice|great)$/.test(next) || next === 'like' || next === 'it';
@@ -101,6 +116,18 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       i > clause.from + 1 &&
       !clause.mentions.some((m) => m.to === i)
     );
+  // tape, decals and skins are meant to stick
+  if (
+    /^(?:stuck|sticks?|sticking)$/.test(n) &&
+    /^(?:down|good|well|tight|fast|great|fine|solid|firm)$/.test(next)
+  )
+    return true;
+  if (
+    n === 'stuck' &&
+    /^(?:roof_|body_paint|protective_film|sealant_side|sidewall)/.test(talk.partFor(i, i + 1, clause) ?? '')
+  )
+    return true;
+  if (/^racks?$/.test(n)) return clause.mentions.some((m) => m.from <= i && i < m.to);
   if (/^stick|^stuck|^sticks/.test(n) && (next === 'to' || next === 'with')) return n !== 'stuck';
   if (n === 'blank' && norm(i - 1) === 'a') return true;
   if (n === 'short') return true;
@@ -139,6 +166,7 @@ export function isNoFailure(
     word.aspect === 'smell' &&
     word.verb === 'base' &&
     (i + length >= clause.to || modals.has(before)) &&
+    length === 1 &&
     !/^(?:the|a|no|any|of|bad|funny|odd|strange|some|faint|slight|strong|musty)$/.test(before)
   )
     return true;

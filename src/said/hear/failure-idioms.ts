@@ -25,7 +25,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'condition',
     'poor',
-    "seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isn't right, ain't right, don't look right, doesn't look right, ain't good, isn't good, no longer any good, wrong with",
+    "seen better days, seen better, tired, getting tired, ready for replacement, due for replacement, up for replacement, up for a new one, in rough shape, in bad shape, in poor shape, rough shape, bad shape, poor shape, worse for wear, the worse for wear, sad, pretty sad, ugly, sorry shape, a mess, shabby, ratty, tatty, crummy, lousy, in tatters, not much left, nothing left, not long for this world, past its best, past its prime, asking for attention, could use some love, could use a, could use some, could use new, could do with, could stand a, could stand some, would benefit from, wants doing, needs doing, needs redoing, needs a redo, needs redone, wants redoing, needs love, needs some love, needs attention, needs work, needs some work, needs help, needs a rebuild, is asking for, wants attention, neglected, abused, trashed, on borrowed time, not up to it, out of spec, not in spec, below spec, out of limits, out of tolerance, condemned, butchered, hacked, rigged up, jury rigged, bodged, cobbled, not right, isn't right, ain't right, don't look right, doesn't look right, ain't good, isn't good, no longer any good, wrong with",
   ],
   [
     'age',
@@ -71,7 +71,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'soft',
     'soft',
-    'some give, give to it, give in it, gone soft, gone spongy, springy, trampoline, like a sponge, a sponge, mushy spot, weak spot, weak spots, soft place, soft places, hollow spot, hollow place, hollow',
+    'some give, give to it, give in it, gone soft, gone spongy, springy, trampoline, like a sponge, a sponge, mushy spot, feel it give, felt it give, feels it give, feel some give, push my thumb, push my finger, push a finger, push a thumb, poke my finger, poke a finger, poke my thumb, stick my finger, stick my thumb, thumb in it, finger in it, goes right in, sinks in, sinks under, gives underfoot, give underfoot, soft underfoot, spongy underfoot, gives under me, oil cans, weak spot, weak spots, soft place, soft places, hollow spot, hollow place, hollow',
   ],
   [
     'stain',
@@ -150,7 +150,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'clogged',
     'clogged',
-    'caked, caked up, packed with dirt, packed solid, full of dirt, full of bugs, full of leaves, full of mud, full of crud, choked, spider web, spider webs, stopped up, dirt dauber, wasp nest, wasp nests',
+    'caked, caked up, packed with dirt, packed solid, full of dirt, full of bugs, full of leaves, full of mud, full of crud, choked, spider web, spider webs, stopped up, dirt dauber, dirt daubers, mud dauber, mud daubers, wasp nest, wasp nests, wasps nest, bird nest, bird nests, birds nest, a nest, nest in it, nests in it, squirrel nest, hornet nest, hornets nest, leaves in it, packed with leaves, packed with bugs, full of bugs, full of wasps',
   ],
   [
     'dirty',
@@ -161,6 +161,78 @@ export const failureIdioms: readonly Row[] = [
     'operates',
     'pulling',
     'pulls a little, wants to go to the right, wants to go to the left, wants to go right, wants to go left, wants to wander, wants the ditch, a wanderer',
+  ],
+  [
+    'damage',
+    'bent',
+    'collapsed, mashed, mashed in, flattened, mushroomed, folded over, squashed, squished down, pancaked, sprung, cocked over',
+  ],
+  [
+    'wear',
+    'worn',
+    'a lip on, lip on it, lip on them, a ridge on, ridge on it, wallowed out, wallowed, egged out, ground thin, ground down, ground flat, past the limit, below the limit, under the limit, past spec, under spec, down to the wear holes, down to the wear marks, down to the indicators, glazed over, flat spots, flat spotted, flatspotted, out of adjustment, chopped, choppy, scalloped, saw toothed, no meat left, not much meat',
+  ],
+  [
+    'crack',
+    'cracked',
+    'heat checked, heat checks, heat checking, heat cracked, heat cracks, cracked through, broken leaf',
+  ],
+  [
+    'dirty',
+    'dirty',
+    'crystals, crystallized, crystalized, crusted up, def crust, like chocolate milk, chocolate milk, milkshake, like mud, like tar, black as coal, gritty, metal flakes, metal in it, metal shavings, shavings, glitter in it, sparkles in it, oil in it, water in the oil, coolant in the oil, oil in the coolant',
+  ],
+  [
+    'clogged',
+    'clogged',
+    'packed with,caked with,plugged with,stuffed with,clogged with,full of,covered in,covered with,matted with,choked with,coated with,coated in,packed full of,furred with,blocked with,stopped up with,loaded with'
+      .split(',')
+      .flatMap((h) =>
+        'dog hair,hair,dirt,mud,lint,bugs,cottonwood,grass,fuzz,crud,dust,sand,oil,junk,trash,gunk,oily dirt,feathers,grime'
+          .split(',')
+          .map((t) => `${h} ${t}`),
+      )
+      .join(','),
+  ],
+  [
+    'speed',
+    'slow',
+    'slow one, the slow one, a slow one, long crank, long cranks, cranks slow, cranks slowly, cranks and cranks, cranks a while, cranks a long time, slow to crank, slow cranking, slow to engage, slow to grab, slow to shift, takes its time to, late shift, late shifts, takes a few tries, takes several tries, takes a couple tries, takes some cranking, took a few tries',
+  ],
+  [
+    'operates',
+    'sticky',
+    'bangs into, slams into, clunks into, jerks into, jerky, jerks, harsh, hard shift, hard shifts, harsh shift, harsh shifts, hard clunk, flares, flare between, slams, neutrals out, grabby, bucks, bucking, lurches, lurching',
+  ],
+  [
+    'operates',
+    'surging',
+    'skips, skip in it, a miss, has a miss, missing on a cylinder, dead cylinder, running on three, lopes, loping, chugs, chugging, spits and sputters',
+  ],
+  [
+    'operates',
+    'vibrating',
+    'bounces, bouncing, wallows, wallowing, porpoises, porpoising, bottoms out, bottoming out, rides rough, rides hard, rides harsh, rides like a truck, rides like a buckboard, rides like a log wagon, floats, floaty, hops, axle hop, wheel hop, white knuckle, white knuckles',
+  ],
+  [
+    'strength',
+    'weak',
+    'no power, low on power, down on power, lacks power, no guts, gutless, no pulling power, falls on its face, lays down on',
+  ],
+  [
+    'operates',
+    'fails',
+    'is finish, is finished, is kaputt, finito, broke down, derated, derates, derate, derating, limp mode, limps home, goes into limp, gone into limp',
+  ],
+  [
+    'level',
+    'low',
+    'a pint low, two quarts low, down a pint, down two quarts, a quart down, took a pint, took a quart, took two quarts, below the add, on the add mark, an inch low, below the plug',
+  ],
+  [
+    'level',
+    'poor',
+    'overfull, overfilled, over full, over filled, above the full mark, too full, over the full mark',
   ],
   ['wear', 'worn', 'play in the steering, sloppy steering, loosened up'],
 ];

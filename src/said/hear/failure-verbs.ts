@@ -5,6 +5,17 @@ import type { State } from '../../catalogue/state.ts';
 /** Aspect, state, verbs that are nouns too, verbs that are not. */
 type Row = readonly [aspect: string, state: State, nouns: string, verbs: string];
 
+/** "Needs a good slam", "takes a little tug". */
+const shoves = ['need', 'want', 'take/took/taken']
+  .flatMap((v) =>
+    ['', 'good ', 'little ', 'hard ', 'real ', 'big '].flatMap((a) =>
+      'push shove nudge kick tap slam tug yank jerk lift bump pull thump bang whack squeeze jiggle wiggle twist hip shoulder knee boot'
+        .split(' ')
+        .map((n) => `${v} a ${a}${n}`),
+    ),
+  )
+  .join(', ');
+
 export const failureVerbs: readonly Row[] = [
   [
     'leak',
@@ -39,7 +50,12 @@ export const failureVerbs: readonly Row[] = [
     '',
     'break/broke/broken, snap, shear, snap off, break/broke/broken off, break/broke/broken loose, break/broke/broken through, shear off, strip out, come/came/come off in my hand, bottom out',
   ],
-  ['damage', 'dented', 'dent, ding, crease, dimple', ''],
+  [
+    'damage',
+    'dented',
+    'dent, ding, crease, dimple',
+    'whack, wallop, clobber, sideswipe, side swipe, bash, bash up, bang up, ding up, dent in, mash, mash in, punch in, get/got/gotten hit, be/been hit, get/got/gotten clipped, take/took/taken a hit, take/took/taken a knock, take/took/taken a whack, take/took/taken a lick, take/took/taken a shot',
+  ],
   ['damage', 'scratched', 'scratch, scrape, scuff', 'scar, rub'],
   ['damage', 'chewed', '', 'chew, chew up, chew through, gnaw, gnaw on'],
   ['rust', 'rusted', '', 'rust, rust out, rust through, rust up, rust away'],
@@ -129,7 +145,7 @@ export const failureVerbs: readonly Row[] = [
     'operates',
     'sticky',
     '',
-    'stick/stuck/stuck, drag, hang/hung a little, fight/fought me, fight/fought you, catch/caught on, need a push, need a shove, need a nudge, need a hand, need help, need a kick, need a tap, need two hands, need persuasion, want a push, want a shove, want help, take/took a push, take/took/taken a shove, take/took two hands, take/took both hands, take/took some force',
+    `stick/stuck/stuck, drag, hang/hung a little, fight/fought me, fight/fought you, catch/caught on, need a hand, need help, need two hands, need persuasion, want help, ${shoves} take/took two hands, take/took both hands, take/took some force`,
   ],
   [
     'operates',
@@ -161,7 +177,12 @@ export const failureVerbs: readonly Row[] = [
     '',
     'lag, lag behind, rack, crab, go/went/gone in crooked, come/came in crooked, go/went out crooked, come/came out crooked, run/ran crooked, move crooked, get/got out of time',
   ],
-  ['operates', 'vibrating', 'shimmy, shudder, shake/shook/shaken, wobble, judder, pulse', 'vibrate, pulsate'],
+  [
+    'operates',
+    'vibrating',
+    'shimmy, shudder, jerk, lurch, jolt, buck, shake/shook/shaken, wobble, judder, pulse',
+    'vibrate, pulsate',
+  ],
   [
     'operates',
     'pulling',

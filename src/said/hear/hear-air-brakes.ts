@@ -34,6 +34,17 @@ const openers = phraseList([
   'pumped it down',
   'fanned it down',
   'fan it down',
+  'pumping air',
+  'air built',
+  'air up',
+  'air gone',
+  "air 's gone",
+  'air went',
+  'air dropped',
+  'air has dropped',
+  'fan it',
+  'fanning it',
+  'air brake test',
   'psi in a minute',
   'psi a minute',
 ]);
@@ -52,6 +63,8 @@ interface State {
   /** Word at which the check was last talked of. */
   last: number;
   how: 'static_loss' | 'applied_loss' | undefined;
+  /** Minutes that the last fall took. */
+  minutes?: number;
   rise: number;
 }
 const states = new WeakMap<Talk, State>();
@@ -71,14 +84,18 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
   });
   const timed = clause.numbers.find((n) => n.unit?.units[0] === 's');
   const far = clause.from - s.last > 70;
-  if (far && !(rising && timed)) return [];
+  const falling =
+    words[clause.numbers[0]?.from ?? -1] !== undefined &&
+    norm((clause.numbers[0]?.from ?? 0) - 1) === 'from' &&
+    words.slice(clause.from, clause.from + 3).some((w) => w.norm === 'air');
+  if (far && !(rising && timed) && !falling) return [];
   if (far) s.how = undefined;
   const out: Draft[] = [];
   const put = (
     part: string,
     aspect: string,
     value: number,
-    unit: '[psi]' | '[psi]/min' | 's',
+    unit: '[psi]' | '[psi]/min' | 's' | 'min',
     n: NumberSpan,
   ): void => {
     const doubt = talk.doubtAt(n.from);
@@ -102,10 +119,14 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
   let warns = false;
   let fell = false;
   let pops = false;
+  let pressedHere = false;
   for (let i = clause.from; i < clause.to; i++) {
     const n = norm(i);
     if (still.test(n) && !(n === 'off' && cutOut.test(norm(i - 1)))) s.how = 'static_loss';
-    if (pressed.test(n)) s.how = 'applied_loss';
+    if (pressed.test(n)) {
+      s.how = 'applied_loss';
+      pressedHere = true;
+    }
     if (falls.test(n)) fell = true;
     if (warnings.test(n) || (n === 'low' && norm(i + 1) === 'air')) warns = true;
     if (cutOut.test(n))
@@ -116,9 +137,18 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
             ? 'cut_in'
             : cut;
     if (/^(?:comes?|came)$/.test(n) && norm(i + 1) === 'back') cut = 'cut_in';
-    if (/^pop(?:s|ped)?$/.test(n)) pops = true;
+    if (
+      /^pop(?:s|ped)?$/.test(n) ||
+      (/^(?:set|sets|applied|apply|applies)$/.test(n) && /^(?:at|around|by)$/.test(norm(i + 1)))
+    )
+      pops = true;
   }
-  const parked = clause.mentions.some((m) => m.parts[0] === 'parking_brake');
+  const parked =
+    clause.mentions.some((m) => m.parts[0] === 'parking_brake') ||
+    words
+      .slice(clause.from, clause.to)
+      .some((w) => /^(?:button|knob|valve|spring|springs|parking|yellow)$/.test(w.norm));
+  fallen(talk, clause, taken, put);
   for (const n of clause.numbers) {
     const value = n.readings[0]?.value;
     const unit = n.unit?.units[0];
@@ -131,8 +161,22 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
     else if (unit === '[psi]/min' || (psi && value <= 30 && inMinutes(talk, n) !== undefined)) {
       const minutes = unit === '[psi]/min' ? 1 : (inMinutes(talk, n) ?? 1);
       const how = s.how ?? (fell ? 'static_loss' : undefined);
-      if (how) put('air_gauges', how, value / minutes, '[psi]/min', n);
+      if (how) {
+        put('air_gauges', how, value / minutes, '[psi]/min', n);
+        s.minutes = minutes;
+        put('air_gauges', 'test_time', minutes, 'min', n);
+      }
+    } else if (unit === 'min' && value <= 20 && builds(norm(n.to), norm(n.to + 1))) {
+      // "four minutes to make ninety"
+      const top = clause.numbers.find((x) => x.from > n.to && x.from - n.to <= 6);
+      const reached = top?.readings[0]?.value ?? 0;
+      if (top && reached >= 50 && reached <= 140) {
+        put('air_gauges', 'test_time', value, 'min', n);
+        put('air_gauges', 'primary', reached, '[psi]', top);
+      }
     } else if (!psi) continue;
+    else if (s.minutes !== undefined && s.how === 'applied_loss' && pressedHere && value <= 12)
+      put('air_gauges', 'applied_loss', value / s.minutes, '[psi]/min', n);
     else if (pops && parked && value >= 10 && value <= 60) put('parking_brake', 'pops_at', value, '[psi]', n);
     else if (warns && value >= 30 && value <= 90) put('air_gauges', 'alarm_at', value, '[psi]', n);
     else if (cut && value >= 60 && value <= 150) put('air_gauges', cut, value, '[psi]', n);
@@ -157,4 +201,32 @@ function inMinutes(talk: Talk, n: NumberSpan): number | undefined {
     if (!/^(?:in|a|per|over|the|one|psi|pounds|for|after)$/.test(w)) return undefined;
   }
   return undefined;
+}
+
+const builds = (a: string, b: string): boolean =>
+  a === 'to' && /^(?:make|build|reach|get|come|hit|pump|fill|air|see|go)$/.test(b);
+
+/** "Air's gone from one twenty to one fourteen in twenty minutes": where it began, where it ended, how long it took. */
+function fallen(
+  talk: Talk,
+  clause: Clause,
+  taken: Uint8Array,
+  put: (part: string, aspect: string, value: number, unit: '[psi]' | 'min', n: NumberSpan) => void,
+): void {
+  const { words } = talk.marks;
+  const [a, b, c] = clause.numbers;
+  const high = a?.readings[0]?.value ?? 0;
+  const low = b?.readings[0]?.value ?? 0;
+  const bare = (n: NumberSpan): boolean => !n.unit || n.unit.units.includes('[psi]');
+  if (!a || !b || taken[a.from] || !bare(a) || !bare(b) || words[a.from - 1]?.norm !== 'from') return;
+  if (words[b.from - 1]?.norm !== 'to' || high < 60 || high > 150 || low >= high || low < 30) return;
+  if (
+    !words
+      .slice(clause.from, a.from)
+      .some((w) => /^(?:air|pressure|gauge|gauges|needle|needles|tanks)$/.test(w.norm))
+  )
+    return;
+  put('air_gauges', 'primary', high, '[psi]', a);
+  put('air_gauges', 'primary', low, '[psi]', b);
+  if (c?.unit?.units[0] === 'min') put('air_gauges', 'test_time', c.readings[0]?.value ?? 0, 'min', c);
 }

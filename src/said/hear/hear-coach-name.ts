@@ -166,6 +166,8 @@ function makerIn(talk: Talk, clause: Clause, put: Put, taken: Uint8Array, known:
       if (!articles.test(before) && !(/^(?:is|'s)$/.test(before) && lead === 'this' && isDescribed(talk, to)))
         continue;
       if (articles.test(before) && !presents.test(lead)) continue;
+      // without capitals any word that nobody knows would do: "has a chunk missing"
+      if (!talk.marks.isName(i) && to - i === 1 && !isDescribed(talk, to)) continue;
       put('coach', 'maker', namesOf(talk, i, i + 1), i, 1, 0.75);
       known.maker = i;
       if (to - i > 1) {

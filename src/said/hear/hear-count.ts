@@ -1,7 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
-import { defectPhrases, isKnownWord } from './lexicon.ts';
+import { defectPhrases, isKnownWord, typePhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
 import type { Talk } from './talk.ts';
@@ -42,7 +42,7 @@ const nouns: Readonly<
   owners: { parts: ['title_doc'], aspect: 'owners_named', alone: true },
 });
 const betweens = new Set(
-  'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little'.split(
+  'of the those them these big large small new led more separate different flat screen roof power dead single total good 12 volt twelve deep cycle solid little bottles cylinders sets banks strings pieces'.split(
     ' ',
   ),
 );
@@ -57,7 +57,10 @@ const uncounted = new Set([
   'wall_stains',
   'coolant',
   'engine_oil',
+  'electric_panel',
 ]);
+/** Pounds of gas by which cylinders go. */
+const bottleSizes = new Set([5, 10, 11, 20, 25, 30, 33, 40, 60, 100]);
 
 const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | undefined => {
   for (const m of clause.mentions) {
@@ -68,6 +71,17 @@ const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | unde
   }
   return undefined;
 };
+
+/** "With three burners lit", "with the two airs running": under what something was read. */
+function isLoad(talk: Talk, clause: Clause, span: NumberSpan): boolean {
+  const norm = (k: number): string =>
+    k >= clause.from && k < clause.to ? (talk.marks.words[k]?.norm ?? '') : '';
+  const at = /^(?:the|all|only|just)$/.test(norm(span.from - 1)) ? span.from - 2 : span.from - 1;
+  if (norm(at) !== 'with') return false;
+  for (let k = span.bare; k < span.bare + 5; k++)
+    if (/^(?:on|off|lit|running|going|burning|open|pulling)$/.test(norm(k))) return true;
+  return false;
+}
 
 /** What a number without a unit counts, if it counts anything. */
 export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted | undefined {
@@ -86,6 +100,18 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     const part = talk.partsFor(span.from, span.bare, clause).find((p) => /battery/.test(p));
     if (part) return { part, aspect: 'count', count: many.value, sure: true, each: each.value };
   }
+  // "two thirty pound cylinders"
+  if (
+    span.items.length === 2 &&
+    many?.kind === 'digit' &&
+    many.value > 1 &&
+    each &&
+    bottleSizes.has(each.value) &&
+    span.unit?.units[0] === '[lb_av]'
+  ) {
+    const part = talk.partsFor(span.from, span.bare, clause).find((p) => p === 'lp_tank');
+    if (part) return { part, aspect: 'count', count: many.value, sure: true, each: each.value };
+  }
   const value = span.readings[0]?.value;
   if (
     span.unit ||
@@ -93,6 +119,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     value === undefined ||
     !Number.isInteger(value) ||
     value < 0 ||
+    words[span.from - 1]?.norm === 'number' ||
     value > 60 ||
     span.items.length > 1
   )
@@ -111,6 +138,7 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     /^(?:all|every|everything|none|nothing|any|everyone)$/.test(words[span.from - 2]?.norm ?? '');
   if (!span.of && (without || /^(?:other|these|those|last|first|next|every|this|that)$/.test(lead)))
     return undefined;
+  if (isLoad(talk, clause, span)) return undefined;
   const both = words[span.from]?.norm === 'both';
   const behind = span.of === undefined ? span.bare : span.to;
   const next = words[behind]?.norm ?? '';
@@ -136,7 +164,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     found &&
     !(both && found.parts[0] !== 'keys_set') &&
     !uncounted.has(found.parts[0] ?? '') &&
-    (value !== 1 || found.to === clause.to)
+    (value !== 1 ||
+      (found.to === clause.to &&
+        !/^(?:on|in|at|of|from|to|by|over|under|behind|near|off|down|for|than)$/.test(lead)))
   ) {
     return {
       part: found.parts[0] ?? '',
@@ -166,7 +196,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
       value <= 30 &&
       (defect?.values[0]?.noun ||
         defect ||
-        /^(?:spots|places|marks|screws|bolts|nuts|bulbs)$/.test(words[k]?.norm ?? '') ||
+        /^(?:spots|places|marks|screws|bolts|nuts|bulbs|patches|repairs|chips|dings|rivets|clips)$/.test(
+          words[k]?.norm ?? '',
+        ) ||
         (k === span.bare &&
           /^(?:will|won't|do|don't|does|doesn't|are|can't)$/.test(words[k]?.norm ?? '') &&
           (/^(?:won't|don't|can't|doesn't)$/.test(words[k]?.norm ?? '') || words[k + 1]?.norm === 'not')))
@@ -204,6 +236,12 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     const part = parts[0];
     if (part && /batter|solar|ac_|tank|slide|tire/.test(part))
       return { part, aspect: 'count', count: value, sure: true };
+  }
+  // "batteries, two flooded"
+  if (joined && value > 1 && value <= 12) {
+    const type = typePhrases.at(words, span.bare);
+    const part = type ? parts.slice(0, 2).find((p) => /batter|solar_array|lp_tank/.test(p)) : undefined;
+    if (part) return { part, aspect: 'count', count: value, sure: true };
   }
   // "three slides ... two on the passenger side"
   if (

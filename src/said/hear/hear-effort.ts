@@ -92,6 +92,31 @@ export function hearEffort(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       i++;
       continue;
     }
+    // "the needle didn't budge": a pressure that is watched holds
+    if (refuses(i) || norm(i) === 'never') {
+      const watched =
+        /^(?:budge|budged|move|moved|drop|dropped|fall|fell|change|changed|lose|lost|waver|wavered|creep|slip|flinch|twitch)$/.test(
+          norm(i + 1),
+        )
+          ? talk
+              .partsFor(i, i + 2, clause)
+              .slice(0, 2)
+              .find((p) => held.test(p))
+          : undefined;
+      if (watched) {
+        const v = {
+          part: watched,
+          aspect: 'condition',
+          state: 'holds',
+          sense: 'condition',
+          polarity: 'good',
+          weight: 0.75,
+        } as const;
+        out.push(draftOf(talk, clause, taken, v, i, 2));
+        i++;
+        continue;
+      }
+    }
     // "it won't budge", "don't catch", "never caught": more verbs of a part's work than those that say it works
     if (
       refuses(i) &&
@@ -127,6 +152,8 @@ export function hearEffort(talk: Talk, clause: Clause, taken: Uint8Array): Draft
   return out;
 }
 
+/** Where a pressure is put on and watched. */
+const held = /^(?:lp_system|lp_regulator|fresh_system_test|air_gauges|air_tanks)$/;
 /** What catches when it is started. */
 const burners = /engine|generator|furnace|water_heater|refrigerator|oven|cooktop|hydronic/;
 const refused =

@@ -103,6 +103,14 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       }
       continue;
     }
+    if (
+      n === 'no' &&
+      i === clause.from &&
+      clause.mentions.length === 0 &&
+      talk.scopes.elsewhere[i - 1] === 2 &&
+      (words[i - 1]?.stop ?? 2) === 1
+    )
+      continue;
     const good = goodPhrases.at(words, i);
     const state = good?.values[0];
     if (!good || !state || i + good.length > clause.to) continue;
@@ -143,6 +151,19 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
     const part = beside || led || good.length > 1 ? subjectOf(talk, clause, i) : undefined;
     if (!part || !ends || article || !partOf(part) || !(beside || led || (good.length > 1 && !filler)))
       continue;
+    // a cell that is dry wants water
+    if (state === 'dry' && /^(?:house|chassis)_battery$/.test(part)) {
+      const v = {
+        part,
+        aspect: 'level',
+        state: 'low',
+        sense: 'defect',
+        polarity: 'bad',
+        weight: 0.72,
+      } as const;
+      out.push(draftOf(talk, clause, taken, v, i, good.length));
+      continue;
+    }
     const not =
       talk.scopes.denied[i] === 1 &&
       i - (denialBefore(talk, clause, i) ?? 0) >= first &&

@@ -10,10 +10,13 @@ const set = (text: string): Set<string> => new Set(text.split(' '));
 
 /** Work that may have been done, by what it leaves. */
 const works: readonly (readonly [State, string])[] = [
-  ['replaced', 'replace update upgrade swap change recover reupholster install renew redo'],
+  [
+    'replaced',
+    'replace update upgrade swap change recover reupholster install renew redo reskin rehang restitch resew resurface',
+  ],
   [
     'repaired',
-    'fix repair patch weld reweld glue reglue rebuild recaulk caulk repaint paint refinish rewire replumb mend reinforce refurbish overhaul recondition restore splice fill',
+    'fix repair patch weld reweld glue reglue rebuild recaulk caulk repaint paint refinish rewire replumb mend reinforce refurbish overhaul recondition restore splice fill respray recoat retape tape caulk smear slap glop goop stitch sew rivet buff polish compound sand touch straighten',
   ],
   [
     'serviced',
@@ -48,7 +51,7 @@ const times = set(
 const passive = set(
   "been be had got gotten was were have has 's 've just already is are 're getting newly recently professionally freshly both all completely",
 );
-const leads = set('until till when once if before unless after should would could might to needs need');
+const leads = set('until till when once if before unless after should would could might may to needs need');
 const between = set(
   'already just had have has also then even went ahead and finally recently actually since got',
 );
@@ -63,6 +66,12 @@ const find = (talk: Talk, from: number, to: number, of: ReadonlySet<string>): nu
 const isDated = (talk: Talk, clause: Clause, i: number): boolean =>
   find(talk, i, Math.min(clause.to, i + 8), times) >= 0 ||
   clause.numbers.some((n) => n.from >= i && n.from - i <= 5);
+
+/** "Before it is replaced", "should be resealed"; "might have been replaced" was, with a doubt. */
+function isOnlyPossible(talk: Talk, clause: Clause, i: number): boolean {
+  const at = find(talk, clause.from, i, leads);
+  return at >= 0 && !/^(?:have|of|'ve)$/.test(talk.marks.words[at + 1]?.norm ?? '');
+}
 
 /** The part that something was done to: the object behind, or the subject before. */
 function partDone(talk: Talk, clause: Clause, i: number): string | undefined {
@@ -104,7 +113,7 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
     if (!free(i) || clause.mentions.some((m) => m.from <= i && i < m.to)) continue;
     const n = norm(i);
     const state = pasts.get(n);
-    if (state && denialBefore(talk, clause, i) === undefined && find(talk, clause.from, i, leads) < 0) {
+    if (state && denialBefore(talk, clause, i) === undefined && !isOnlyPossible(talk, clause, i)) {
       const poorly =
         /^(?:poorly|badly)$/.test(norm(i + 1)) || (norm(i + 1) === 'not' && norm(i + 2) === 'well');
       const polarity = poorly ? 'bad' : 'neutral';
@@ -117,7 +126,7 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       const object =
         /^(?:it|them|that|those|this|the|all|both|every|everything|new|my|our|'em|em)$/.test(norm(i + 1)) ||
         clause.mentions.some((m) => m.from === i + 1);
-      const active = doers.has(norm(k)) && object;
+      const active = doers.has(norm(k)) && (object || /^some(?:body|one)$/.test(norm(k)));
       const glass =
         n !== 'filled' ||
         /^(?:windshield|windows_side|body_paint|tire)$/.test(partDone(talk, clause, i) ?? '');
@@ -168,7 +177,23 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       }
     }
     // what is promised: "we'll reseal that", "I am changing it", "the seal is on order"
+    // "we replace both alarms before it goes out"
+    const soon =
+      doBase.has(n) &&
+      /^(?:i|we|they|shop|guys|always)$/.test(norm(i - 1)) &&
+      words
+        .slice(Math.max(0, i - 14), i + 14)
+        .some(
+          (w, k, a) =>
+            w.norm === 'before' &&
+            /^(?:it|she|you|delivery|sale|we|they|pickup|anybody|somebody)$/.test(a[k + 1]?.norm ?? ''),
+        );
+    // "reglue the wallpaper and patch the dash": promised before the "and"
+    const joined =
+      doBase.has(n) && norm(i - 1) === 'and' && out.some((d) => d.aspect === 'advice' && i - d.at < 8);
     const promise =
+      soon ||
+      joined ||
       (doing.has(n) &&
         /^(?:am|'m|are|'re|be|is)$/.test(norm(i - 1)) &&
         find(talk, Math.max(clause.from, i - 4), i, set("i we shop they 'll will 'm")) >= 0) ||
@@ -183,7 +208,8 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       (n === 'order' && norm(i - 1) === 'on') ||
       (n === 'promised' && find(talk, clause.from, i, set('i we they shop')) >= 0);
     if (promise && denialBefore(talk, clause, i) === undefined) {
-      const named = partDone(talk, clause, i);
+      const object = clause.mentions.find((m) => !m.aside && m.from > i && m.from - i <= 4);
+      const named = object?.parts[0] ?? partDone(talk, clause, i);
       if (named !== 'coach' && put(named, 'advised', i, 1, { aspect: 'advice' })) continue;
     }
     // "it wants a battery", "they're due for a reseal"

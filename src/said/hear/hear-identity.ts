@@ -83,6 +83,15 @@ const looseTypes = new Set([
   'bunks',
   'independent',
   'china',
+  'painted',
+  'ash',
+  'pine',
+  'walk in',
+  'slide out',
+  'fabric',
+  'adjustable',
+  'black out',
+  'full bed',
 ]);
 
 /** Reads what things are in a clause. */
@@ -129,11 +138,15 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
           hit.values.some((v) => m.parts.includes(v.part) || kinOf(m.parts[0] ?? '').includes(v.part)) &&
           Math.abs(m.from - i) <= 8,
       );
+      // "the grab handle is solid" says nothing of the steps named before
+      const other = own.some((m) => !m.weak && m.to <= i && m.to >= i - 2);
       const parts = inClause
         ? inClause.parts.flatMap((p) => [p, ...kinOf(p)])
-        : (own.length === 0 && !looseTypes.has(named)) || isPredicateOnly(talk, clause, i, hit.length)
-          ? talk.partsFor(i, i + hit.length, clause).slice(0, 2)
-          : [];
+        : other && hit.length === 1
+          ? []
+          : (own.length === 0 && !looseTypes.has(named)) || isPredicateOnly(talk, clause, i, hit.length)
+            ? talk.partsFor(i, i + hit.length, clause).slice(0, 2)
+            : [];
       const word =
         parts.map((p) => hit.values.find((v) => v.part === p)).find((v) => v !== undefined) ??
         (hit.length >= 2 ? hit.values.find((v) => v.part === 'coach') : undefined) ??
@@ -201,7 +214,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
 
 /** Kinds that are also things, or ways in which one thing runs. */
 const alsoThings =
-  /^(?:carpets?|drums?|discs?|bunks?|tub|booth|decals?|propane|auto|highway|absorption|electric|gas|lp|diesel|gel coat|golf cart|tile|vinyl|wardrobe|tank|cable|air|power)$/;
+  /^(?:carpets?|drums?|discs?|bunks?|tub|booth|decals?|propane|auto|highway|absorption|electric|gas|lp|diesel|gel coat|golf cart|tiles?|vinyl|wardrobe|tank|cable|air|power)$/;
 const kindBefore = /^(?:'s|'re|is|are|was|were|be|a|an|got|with|have|has|all|full|real|and)$/;
 /** "The carpet is wet", "on the electric side": the word names the thing or one way it runs, not what kind it is. */
 function isPartNamed(talk: Talk, clause: Clause, at: number, length: number): boolean {
@@ -212,6 +225,14 @@ function isPartNamed(talk: Talk, clause: Clause, at: number, length: number): bo
     .join(' ');
   if (!alsoThings.test(said)) return false;
   const before = at > clause.from ? (words[at - 1]?.norm ?? '') : '';
+  // "planks in the galley, carpet in the slides": each says what the floor is there
+  if (
+    /^(?:carpet|tile|vinyl|lino|linoleum)$/.test(said) &&
+    (before === '' || before === 'and') &&
+    /^(?:in|on|through|throughout|everywhere|up|back|elsewhere)$/.test(words[at + length]?.norm ?? '') &&
+    clause.to - at <= 6
+  )
+    return false;
   const next = words[at + length - 1]?.stop === 0 ? (words[at + length]?.norm ?? '') : '';
   if (/^(?:side|element|mode|heat|level|quits|works)$/.test(next)) return true;
   if (/^(?:on|into|from|off|using|like)$/.test(before)) return true;

@@ -165,12 +165,20 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
           'quantity',
           0.75,
         );
+      if (count.each !== undefined && count.part === 'lp_tank')
+        put(
+          count.part,
+          'measured_weight',
+          { is: 'quantity', value: count.each, unit: '[lb_av]' },
+          'quantity',
+          0.7,
+        );
       continue;
     }
     if (
       tire &&
       !/^(?:both|couple|pair)$/.test(words[span.from]?.norm ?? '') &&
-      !/^(?:these|those|other|next|last)$/.test(before.at(-1) ?? '') &&
+      !/^(?:these|those|other|next|last|an)$/.test(before.at(-1) ?? '') &&
       !(words[span.from]?.norm === 'one' && span.bare === span.from + 1 && !span.unit)
     ) {
       const place = talk.placeOf(tire, span.from, clause, span);
@@ -245,13 +253,20 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
         ? prior.unit
         : found.unit;
     const weight = Math.min(0.95, 0.35 + found.score * 0.08 + (span.unit ? 0.1 : 0));
+    // "half the pad left": a share, no thickness
+    const share =
+      found.aspect === 'lining' &&
+      !span.unit &&
+      span.items.length === 1 &&
+      span.items[0]?.kind === 'fraction' &&
+      /^(?:half|third|thirds|quarter|quarters|fourths)$/.test(words[span.bare - 1]?.norm ?? '');
     put(
       found.part,
-      found.aspect,
+      share ? 'measured_share' : found.aspect,
       {
         is: 'quantity',
-        value: round(found.value),
-        unit: held,
+        value: round(share ? found.value * 100 : found.value),
+        unit: share ? '%' : held,
         ...(found.upTo === undefined ? {} : { upTo: round(found.upTo) }),
       },
       'quantity',

@@ -22,4 +22,13 @@ describe('counts', () => {
     expect(counts('Slides are three.')).toEqual(['slide 3']);
     expect(counts('The other three slides are fine.')).toEqual([]);
   });
+  test('how often it had to be tried', () => {
+    expect(counts('The generator took four tries to start.')).toEqual(['generator 4']);
+    expect(counts('The furnace lit on the first try.')).toEqual([]);
+  });
+  test('things counted by what they are in', () => {
+    expect(counts('Two bottles of propane on the tongue.')).toEqual(['lp_tank 2']);
+    expect(counts('Two A/Cs on the roof.')).toEqual(['ac_roof 2']);
+    expect(counts('House batteries, two flooded.')).toEqual(['house_battery 2']);
+  });
 });

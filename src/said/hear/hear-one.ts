@@ -56,3 +56,43 @@ export function hearOne(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] 
   }
   return out;
 }
+
+const tries = /^(?:tries|attempts|cranks)$/;
+const lights =
+  /generator|engine|furnace|water_heater|cooktop|oven|refrigerator|heater|fireplace|hydronic|grill|induction|starter/;
+
+/** "It took three tries": how often it had to be tried. */
+export function hearTries(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
+  const { words, numberAt } = talk.marks;
+  const out: Draft[] = [];
+  for (let i = clause.from + 1; i < clause.to; i++) {
+    if (!tries.test(words[i]?.norm ?? '') || talk.scopes.elsewhere[i] || talk.scopes.denied[i]) continue;
+    const n = clause.numbers.find((x) => x.to === i || x.bare === i) ?? numberAt.to(i);
+    const times = n?.readings[0]?.value;
+    const from = n?.from ?? i;
+    if (times === undefined || !Number.isInteger(times) || times < 1 || times > 12 || taken[from]) continue;
+    const part = talk
+      .partsFor(from, i + 1, clause)
+      .slice(0, 4)
+      .find((p) => lights.test(p));
+    if (!part) continue;
+    const place = talk.placeOf(part, from, clause);
+    const doubt = talk.doubtAt(from);
+    out.push({
+      part,
+      ...(place === undefined ? {} : { place }),
+      aspect: 'tries',
+      value: { is: 'count', count: times },
+      sense: 'quantity',
+      polarity: 'neutral',
+      ...doubt,
+      hedged: (n?.approx ?? false) || doubt.hedged,
+      from: Math.max(clause.from, from - 5),
+      to: Math.min(clause.to, i + 3),
+      at: from,
+      weight: 0.8,
+    });
+    if (n) taken.fill(1, n.from, n.to);
+  }
+  return out;
+}

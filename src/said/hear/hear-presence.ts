@@ -142,13 +142,19 @@ function isNone(talk: Talk, clause: Clause, m: Mention): boolean {
   const plain = before === 'no' || (before === 'any' && talk.scopes.denied[m.from] === 1);
   const had =
     /^(?:a|an|one)$/.test(before) &&
-    /^(?:have|has|had|got|is|was|carry|carries|came)$/.test(norm(k - 1)) &&
-    /^(?:doesn't|don't|never|hasn't|haven't|ain't|not|didn't|isn't)$/.test(norm(k - 2));
+    /^(?:have|has|had|got|is|was|carry|carries|came|get|gets|include|includes|see|offer|with|find)$/.test(
+      norm(k - 1),
+    ) &&
+    /^(?:doesn't|don't|never|hasn't|haven't|ain't|not|didn't|isn't|won't|come|came|comes)$/.test(
+      norm(k - 2),
+    ) &&
+    (!/^(?:come|came|comes)$/.test(norm(k - 2)) || /^(?:doesn't|don't|never|didn't|not)$/.test(norm(k - 3)));
   if (!plain && !had) return false;
   const said = words.slice(m.from, m.to).map((w) => w.norm);
   if (said.some((w) => neededThings.has(w) || stuff.has(w)) && said.length === 1) return false;
   const next = norm(m.to);
   if (had && next === 'here') return false;
+  if (/^(?:nothing|none|installed|fitted|put|from|hooked|plumbed)$/.test(next)) return true;
   return (
     next === '' ||
     (words[m.to - 1]?.stop ?? 0) !== 0 ||
@@ -163,13 +169,24 @@ export function hearPresence(talk: Talk, clause: Clause, said: ReadonlySet<strin
   const out: Draft[] = [];
   for (const m of clause.mentions) {
     const part = m.parts[0];
-    if (m.aside || !part || said.has(part) || talk.scopes.elsewhere[m.from] === 1) continue;
+    if (m.aside || !part || talk.scopes.elsewhere[m.from] === 1) continue;
+    if (said.has(part)) {
+      // "your king bed, two TVs, a fireplace": the list goes on past what was counted or called
+      if (talk.scopes.denied[m.from] !== 1 && (isLed(talk, clause, m) || isListed(talk, clause, m)))
+        talk.listed = { at: clause.index, sentence: clause.sentence };
+      continue;
+    }
     if (isNone(talk, clause, m)) {
       out.push(draft(talk, clause, part, m.from, false, 0.75, span(clause, m.from, 4, m.to - m.from + 2)));
       continue;
     }
     if (m.weak || talk.scopes.denied[m.from] === 1 || talk.scopes.elsewhere[m.from]) continue;
-    if (isLed(talk, clause, m) || isHeld(talk, clause, m) || isListed(talk, clause, m)) {
+    if (
+      isLed(talk, clause, m) ||
+      isHeld(talk, clause, m) ||
+      isAccounted(talk, clause, m.to) ||
+      isListed(talk, clause, m)
+    ) {
       talk.listed = { at: clause.index, sentence: clause.sentence };
       out.push(draft(talk, clause, part, m.from, true, 0.6, span(clause, m.from, 4, m.to - m.from + 3)));
     }
@@ -186,6 +203,7 @@ function isLed(talk: Talk, clause: Clause, m: Mention): boolean {
       hit &&
       k + hit.length <= m.from &&
       m.from - k - hit.length <= 4 &&
+      !/^(?:no|not|never|none)$/.test(words[k + hit.length]?.norm ?? '') &&
       !words
         .slice(k + hit.length, m.from)
         .some(
@@ -211,14 +229,28 @@ function isHeld(talk: Talk, clause: Clause, m: Mention): boolean {
   );
 }
 
+const lists = set("is are 's 're was were both all still also too and it they");
+/** "Safety chains both there", "the tow bar stays with it": the words from `i` on say that it is there. */
+function isAccounted(talk: Talk, clause: Clause, i: number): boolean {
+  const { words } = talk.marks;
+  const norm = (k: number): string => (k < clause.to ? (words[k]?.norm ?? '') : '');
+  let k = i;
+  while (k < i + 3 && lists.has(norm(k))) k++;
+  const n = norm(k);
+  if (/^(?:stays?|comes?|goes|go)$/.test(n) && /^(?:with|along)$/.test(norm(k + 1))) return true;
+  if (!/^(?:there|here|present|included|accounted)$/.test(n)) return false;
+  return (
+    k > i &&
+    (k + 1 >= clause.to || /^(?:for|and|but|too|with|also)$/.test(norm(k + 1)) || words[k]?.stop !== 0)
+  );
+}
+
+const listWords =
+  /^(?:a|an|and|your|the|our|its|big|nice|little|two|three|four|outside|full|new|then|also|plus|some|even|both|another|large|small|extra|size|sized|free|standing|real|huge|great|beautiful|lovely|brand|power|electric|inside|of|course|front|rear|dual|double|built|in|solid|good|old|heated|wood|leather|matching|separate|private|walk|queen|king|stainless|steel|flat|screen|inch|as|well|ceramic|factory|upgraded|gorgeous)$/;
 /** A bare thing in a list that began with one that is there: "you've got your theater seats, a fireplace, two recliners". */
 function isListed(talk: Talk, clause: Clause, m: Mention): boolean {
   const open = talk.listed;
   if (!open || open.sentence !== clause.sentence || clause.index - open.at > 2) return false;
   const lead = talk.marks.words.slice(clause.from, m.from).map((w) => w.norm);
-  return (
-    m.to === clause.to &&
-    lead.length <= 3 &&
-    lead.every((n) => /^(?:a|an|and|your|the|big|nice|little|two|outside|full|new|then|also)$/.test(n))
-  );
+  return m.to === clause.to && lead.length <= 4 && lead.every((n) => listWords.test(n));
 }

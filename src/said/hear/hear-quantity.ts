@@ -18,7 +18,7 @@ import { byUnit, general, strongNames } from './quantity-table.ts';
 import type { ReadingName } from './reading-names.ts';
 import type { Talk } from './talk.ts';
 import { isTypical, typicalRank } from './typical.ts';
-import { carriedUnit, usualUnit } from './unit-carried.ts';
+import { carriedUnit, isBesideHertz, usualUnit } from './unit-carried.ts';
 
 /** A pairing of a number with what it is a reading of. */
 export interface Pairing {
@@ -103,7 +103,8 @@ export function pair(
     last.aspect !== 'level' &&
     last.aspect !== 'gauge' &&
     !namedBetween(talk, last.at, span.from);
-  const all = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
+  const named_ = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
+  const all = isBesideHertz(talk, span) ? mainsFirst(named_) : named_;
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
   // "with a burner lit it holds eleven": "it" is what was talked about before
@@ -133,6 +134,12 @@ export function pair(
   const near = new Set(parts.slice(0, 5));
   for (const r of talk.recent.slice(0, 4)) for (const p of r.parts) near.add(p);
   const names = called(talk, clause, span, near);
+  const lead = talk.marks.words[clause.from]?.norm ?? '';
+  const unnamed =
+    !near.has('coach') || (!own.has('coach') && !/^(?:it|it's|she|she's|he|this|that|coach)$/.test(lead));
+  const fromAfar = /^(?:from|within|at|every|another|of|up|till|until)$/.test(
+    talk.marks.words[span.from - 1]?.norm ?? '',
+  );
   const offer = (
     part: string,
     a: Aspect,
@@ -148,9 +155,7 @@ export function pair(
     const inOwn = a.unit === undefined ? value.value : convert(value.value, value.unit, a.unit);
     if (name && !said && (inOwn < name.within[0] || inOwn > name.within[1])) return;
     const words = name ? sure : named(talk, clause, span, part, a);
-    const renamed = clause.mentions.some(
-      (m) => last !== undefined && m.from >= last.at && m.to <= span.from && !m.parts.includes(part),
-    );
+    const renamed = last !== undefined && others(talk, last.at, span.from, part);
     const again =
       !renamed && last && last.part === part && last.aspect === a.id && span.from - last.at < 30 ? 0.9 : 0;
     const typical = isTypical(part, a.id, inOwn);
@@ -185,6 +190,9 @@ export function pair(
       (a.id === 'length' ? !said && talk.marks.isName(span.from - 1) : !own.has(part))
     )
       return;
+    // the coach at the bottom of what may be meant is meant by no bare number
+    if (!said && words === 0 && unnamed && (part === 'coach' || coachKin.has(part))) return;
+    if (said && words === 0 && unnamed && part === 'coach' && fromAfar) return;
     if (!said && words < 2 && (isYear || !isLastWord)) return;
     if (!said && isYear && words < 3) return;
     // a bare number is a share only of moisture, or where it is a part of one
@@ -278,6 +286,30 @@ export function pair(
   return best && best.score >= 1.7 ? best : undefined;
 }
 
+/** True where another part than this was named between two words. */
+function others(talk: Talk, from: number, to: number, part: string): boolean {
+  for (let i = from; i < to; i++) {
+    const m = talk.marks.mentionAt.from(i);
+    if (
+      m &&
+      m.to <= to &&
+      (!m.aside || talk.marks.clauseOf[i] === talk.marks.clauseOf[to]) &&
+      !m.parts.includes(part)
+    )
+      return true;
+  }
+  return false;
+}
+const isMains = (p: string): boolean =>
+  /^(?:generator|generator_load_run|shore_power|shore_cord|electric_panel|transfer_switch|inverter_charger|outlets_gfci)$/.test(
+    p,
+  );
+/** Volts beside hertz are of a source of mains, whatever else was switched on. */
+const mainsFirst = (parts: readonly string[]): string[] => {
+  const own = parts.filter(isMains);
+  return [...(own.length > 0 ? own : ['generator']), ...parts.filter((p) => !isMains(p))];
+};
+const coachKin: ReadonlySet<string> = new Set(kinOf('coach'));
 const anything = { within: [-1e12, 1e12] } as const;
 
 /** True when the part can have a reading in one of the units. */

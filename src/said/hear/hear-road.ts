@@ -10,7 +10,7 @@ const openers = phraseList(
   ),
 );
 const feels =
-  /^(?:vibration|vibrations|vibrates|shimmy|shimmies|shakes|shake|shudder|shudders|wobble|wobbles)$/;
+  /^(?:vibration|vibrations|vibrates|shimmy|shimmies|shakes|shake|shudder|shudders|wobble|wobbles|buzz|buzzing)$/;
 const strays = /^(?:pulls?|pulled|pulling|wanders?|wandered|wandering|drifts?|drifted)$/;
 const drives = /^(?:tracks?|tracked|drives|drove|runs|rides|goes|stops|steers)$/;
 const last = new WeakMap<Talk, number>();

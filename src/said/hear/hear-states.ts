@@ -15,11 +15,45 @@ const isTried = (talk: Talk, clause: Clause): boolean =>
       /^(?:button|test|tested|press|pressed|pressing|push|pushed|me|both|when|finger)$/.test(w.norm),
     );
 
+/** What an alarm does by itself, or all the time, is a fault. */
+const unasked =
+  /^(?:constantly|constant|continuously|randomly|random|every|keeps|kept|keep|itself|won't|stop|stops|reason|low|intermittent|battery|always|nonstop|false|whenever|minutes|seconds|goes|weak|weakly|faint|faintly)$/;
+/** A beep or a loud tone of an alarm is what it is for; a chirp only where somebody pressed its button. */
+const sounds = (talk: Talk, clause: Clause, i: number): boolean => {
+  const n = talk.marks.words[i]?.norm ?? '';
+  if (/^(?:chirp|noise|noises|click|clicking|buzz|buzzes|hum|hums)/.test(n)) return isTried(talk, clause);
+  return (
+    isTried(talk, clause) || !talk.marks.words.slice(clause.from, clause.to).some((w) => unasked.test(w.norm))
+  );
+};
+
 /** A failure told with a denial ("does nothing") is not denied by it. */
 const ownDenial = /^(?:no|not|nothing|never|don't|doesn't|isn't|ain't|can't|won't|squat|nary)$/;
 /** Rooms and skins: no water there is good news. */
 const dryable =
   /^(?:bay_|cab_over|under_bed|wall_stains|floor_|compartment|roof_|skylight|windows|ceiling|cabinets|wardrobe|slide|rear_wall|entry_door|sidewall|interior|vents_roof)/;
+
+/** True where fittings that carry gas or air were talked about last. */
+const soapedAt = (talk: Talk, i: number): string | undefined => {
+  const last = talk.recent
+    .slice(0, 3)
+    .find((r) => r.at < i && i - r.at < 60 && soaped.test(r.parts[0] ?? ''));
+  return last?.parts[0];
+};
+const soaped = /^(?:lp_|tire|valve_stems|air_tanks|suspension_air)/;
+
+/** True where what was said is followed by "like it should". */
+function asMeant(talk: Talk, clause: Clause, end: number): boolean {
+  const norm = (k: number): string => (k < clause.to ? (talk.marks.words[k]?.norm ?? '') : '');
+  for (let k = end; k < end + 3; k++)
+    if (
+      /^(?:like|as|way|when)$/.test(norm(k)) &&
+      (/^(?:should|ought|oughta|supposed|designed|meant)$/.test(norm(k + 2)) ||
+        /^(?:supposed|designed|meant)$/.test(norm(k + 3)))
+    )
+      return true;
+  return false;
+}
 
 /** Failures and denied failures, in a clause. */
 export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
@@ -67,13 +101,33 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       }
     }
     const hit = defectPhrases.at(words, i);
-    const word = hit?.values[0];
+    const listed = hit?.values[0];
+    // a bubble of soap tells of gas, one in a wall of glue
+    const gas = listed?.aspect === 'delamination' && /^bubbl/.test(norm(i)) ? soapedAt(talk, i) : undefined;
+    const word = listed && gas ? ({ ...listed, aspect: 'leak', state: 'leaking' } as const) : listed;
     if (!hit || !word || i + hit.length > clause.to) continue;
     const end = i + hit.length;
     const inside = clause.mentions.find((m) => m.from <= i && i < m.to);
     // inside the name of a part only its last words can be a failure: "oil leak", never "smoke detector"
     if (inside && !(inside.to <= end && (inside.to - inside.from > 1 || end > inside.to))) continue;
     if (isNoFailure(talk, clause, i, hit.length, word)) continue;
+    // "locked up like they should", "trips as it is supposed to": that is how it works
+    if (asMeant(talk, clause, end)) {
+      const part = talk.partsFor(i, end, clause)[0];
+      if (part && part !== 'coach')
+        out.push(
+          draftOf(
+            talk,
+            clause,
+            taken,
+            { part, aspect: 'operates', state: 'works', sense: 'operates', polarity: 'good', weight: 0.75 },
+            i,
+            hit.length,
+          ),
+        );
+      i = end - 1;
+      continue;
+    }
     const denial = denialBefore(talk, clause, i);
     const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
     const denied =
@@ -83,9 +137,9 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
-    const part = failedPart(talk, clause, i, end, word, denied);
+    const part = gas ?? failedPart(talk, clause, i, end, word, denied);
     if (!part || (word.near && !close)) continue;
-    if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && isTried(talk, clause)) {
+    if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && sounds(talk, clause, i)) {
       out.push(
         draftOf(
           talk,

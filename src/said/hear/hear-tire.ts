@@ -144,7 +144,11 @@ function asReadings(
   const code = unit ? undefined : codeOf(part);
   const [head] = part;
   if (code && (part.length > 1 || head?.written !== undefined || row.wants === 'date'))
-    out.push({ aspect: 'tin', value: code, score: part.length === 1 ? 3 : 2.4 });
+    out.push({
+      aspect: 'tin',
+      value: code,
+      score: part.length === 1 ? 3 : part.length === 4 && part.every((x) => x.kind === 'digit') ? 4.6 : 2.4,
+    });
   if (row.wants === 'date' && part.length > 0 && out.length > 0) return out;
   const whole = last && span && part.length === span.items.length ? span.readings : readingsOf(part);
   const tread = whole.find(
@@ -184,6 +188,25 @@ export function weekAt(
 ): (TireReading & { readonly named: boolean }) | undefined {
   const head = span.items[0];
   if (!head) return undefined;
+  // "the fourteenth week of twenty-two"
+  const nth = ordinals[words[span.from - 3]?.norm ?? ''];
+  if (
+    nth !== undefined &&
+    words[span.from - 2]?.norm === 'week' &&
+    /^(?:of|in|from)$/.test(words[span.from - 1]?.norm ?? '')
+  ) {
+    const year = span.readings.find(
+      (r) => Number.isInteger(r.value) && (isYear(r.value) || isYear(r.value - 2000)),
+    );
+    if (year)
+      return {
+        aspect: 'tin',
+        value: `${String(nth).padStart(2, '0')}${String(year.value % 100).padStart(2, '0')}`,
+        from: span.from,
+        to: span.bare,
+        named: true,
+      };
+  }
   let at = head.to;
   let week = head.value;
   const ordinal = ordinals[words[at]?.norm ?? ''];
@@ -215,7 +238,7 @@ export function weekAt(
     !isWeek(week) ||
     !Number.isInteger(short) ||
     !isYear(short) ||
-    (!named && week < 14)
+    (!named && week < 14 && short < 13)
   )
     return undefined;
   const to = whole === year.value && !oh ? year.to : (more?.to ?? year.to);

@@ -61,6 +61,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
   const asked =
     /^(?:when|if|let|lets|how|what|where|letting|before|after|until|while)$/.test(lead) ||
     (lead === 'let' && norm(clause.from + 1) === "'s");
+  // "does the fan run? No.": the answer turns it round
+  const answeredNo = words[clause.to - 1]?.asks === true && talk.scopes.denied[clause.to - 1] === 1;
   for (let i = clause.from; i < clause.to; i++) {
     if (taken[i] || talk.scopes.elsewhere[i]) continue;
     const n = norm(i);
@@ -72,6 +74,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       words[i]?.stop === 0 &&
       i + 1 < clause.to &&
       !defectPhrases.at(words, i + 2) &&
+      (defectPhrases.at(words, i + 1)?.length ?? 1) === 1 &&
       !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|drop|running|under|anywhere|hammer|lines?)$/.test(
         norm(i + 2),
       )
@@ -95,6 +98,14 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       }
     }
     if (inMention) continue;
+    // "that works out", "works for me": no finding
+    if (
+      /^work(?:s|ed)?$/.test(n) &&
+      /^(?:out|for)$/.test(norm(i + 1)) &&
+      words[i]?.stop === 0 &&
+      !(norm(i + 1) === 'for' && /^(?:a|the|now)$/.test(norm(i + 2)))
+    )
+      continue;
     // "it cranks and won't start"
     if (
       /^(?:cranks?|cranked|clicks?|spins?)$/.test(n) &&
@@ -112,6 +123,27 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       if (part && !/twice already|out of/.test(norm(i + 2))) {
         put(works(part, 0.65), i, 2);
         continue;
+      }
+    }
+    // "ran a full cycle through it": the load tells which machine
+    if (
+      /^(?:ran|run|did|washed)$/.test(n) &&
+      talk.scopes.denied[i] !== 1 &&
+      /^(?:a|one|two|the|some)$/.test(norm(i + 1))
+    ) {
+      const k = /^(?:full|whole|quick|short|small|rinse|complete|test|wash|little|couple)$/.test(norm(i + 2))
+        ? i + 3
+        : i + 2;
+      if (k < clause.to && /^(?:loads?|cycles?|wash|laundry|dishes|clothes|towels)$/.test(norm(k))) {
+        const all = talk.partsFor(i, i + 1, clause);
+        const part =
+          all.find((p) => /^(?:washer_dryer|dishwasher)$/.test(p)) ??
+          (/^(?:loads?|laundry|clothes|towels)$/.test(norm(k)) ? 'washer_dryer' : undefined);
+        if (part) {
+          put(works(part, 0.7), i, k - i + 1);
+          i = k;
+          continue;
+        }
       }
     }
     // "I had it going", "got them lit"
@@ -155,11 +187,13 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       (!/^(?:no|none|not|neither)$/.test(norm(i - denial)) || norm(i - denial - 1) === 'me');
     if (said && (denial === undefined || outside)) {
       for (const part of said.parts)
-        put(
-          { ...works(part, said.weight), aspect: modeOf(talk, clause, i, part) ?? 'operates' },
-          i,
-          said.length,
-        );
+        if (answeredNo) put(fails(part), i, said.length);
+        else
+          put(
+            { ...works(part, said.weight), aspect: modeOf(talk, clause, i, part) ?? 'operates' },
+            i,
+            said.length,
+          );
       i += said.length - 1;
       continue;
     }

@@ -5,12 +5,12 @@ import { hearsay } from './trigger-words.ts';
 import type { Word } from './word.ts';
 
 const saying =
-  /^(?:says?|said|told|tells|claims?|claimed|swears?|swore|thinks|thought|reckons|reckoned|figures|believes|believed|mentioned|promised|insists|insisted|assured)$/;
+  /^(?:says?|said|told|tell|tells|claims?|claimed|swears?|swore|thinks|thought|reckons?|reckoned|figures|believes?|believed|mentions?|mentioned|promised|promises|insists?|insisted|assures?|assured|states|stated|reports|reported|explained|recalls|recalled|remembers|remembered|informs|informed|advised|maintains|admits|admitted)$/;
 /** Things that speak: what they say was read off. */
 const reads =
   /^(?:tag|label|sticker|plate|placard|gauge|meter|screen|display|panel|dash|book|manual|sheet|card|paper|paperwork|receipt|tape|light|monitor|app|tester|tool|sign|decal|stamp|title|log|printout|report|it|this|that|one|side|which|invoice|tire|door|cover|collar|case|i|we|you|like|sidewall|thing|number|record|computer|odometer|thermometer|analyzer|scanner)s?$/;
 const people =
-  /^(?:dealer|desk|office|shop|lady|man|woman|mechanic|tech|technician|neighbor|boss|kid|son|daughter|dad|buddy|friend|broker|consignor|salesman|manager|service|family|widow|estate|driver|folks|fellow|gentleman|brother|father|mother|uncle|cousin|nephew)$/;
+  /^(?:seller|owner|guy|wife|husband|widower|granddaughter|grandson|dad|mom|niece|landlord|trader|vendor|bloke|chap|dealer|desk|office|shop|lady|man|woman|mechanic|tech|technician|neighbor|boss|kid|son|daughter|dad|buddy|friend|broker|consignor|salesman|manager|service|family|widow|estate|driver|folks|fellow|gentleman|brother|father|mother|uncle|cousin|nephew)$/;
 const who: Readonly<Record<string, string>> = {
   owner: 'the owner',
   owners: 'the owner',
@@ -37,14 +37,17 @@ export function hearsayAt(
   const verb = words[i + 1]?.norm ?? '';
   if (w?.stop !== 0 || !saying.test(verb) || reads.test(w.norm)) return undefined;
   if (!/^[a-z]{2,}$/.test(w.norm)) return undefined;
-  const direct = /^(?:told|tells|assured|promised)$/.test(verb);
+  const direct = /^(?:told|tells?|assures?|assured|promised|informed|informs|advised)$/.test(verb);
   const length = direct && /^(?:me|us)$/.test(words[i + 2]?.norm ?? '') ? 3 : 2;
   const known = Object.hasOwn(who, w.norm) ? who[w.norm] : undefined;
   if (known) return { length, by: known };
   // "Desk says", "the dealer claims", "Kenny thinks": somebody named by calling, or a name
   const person =
     people.test(w.norm) || (w.capital && !isKnownWord(w.norm) && !reads.test(w.norm) && w.norm.length > 2);
-  return person && /^(?:says|said|told|tells|claims|claimed|swears|swore|thinks|reckons)$/.test(verb)
+  return person &&
+    /^(?:says|said|told|tells|claims|claimed|swears|swore|thinks|reckons|reckoned|mentioned|mentions|states|stated|insists|insisted|assures|assured|promised|promises|recalls|remembers|figures|admitted|admits|informed|believes|believed)$/.test(
+      verb,
+    )
     ? { length, by: 'somebody' }
     : undefined;
 }

@@ -25,7 +25,7 @@ add(
     within: [3, 60],
     of: /wall|floor|ceiling|cab_over|roof|cabinet|wardrobe|window|slide|bay|under|interior|corner|shower|bed|sink|door|skylight|vent|countertop|stain/,
   },
-  'moisture meter,moisture,damp meter,the pins,pin meter,probe,stuck the pins,moisture reading,moisture readings,the meter',
+  'moisture meter,moisture,damp meter,the pins,pin meter,probe,stuck the pins,moisture reading,moisture readings,the meter,my meter,a meter,meter on,meter to,meter in,meter against,meter says,meter reads,meter shows,damp reading,damp readings,pinless,moister meter',
 );
 add({ aspect: 'measured_current', within: [0.2, 120] }, 'amp clamp,clamp meter,clamp on,current clamp,clamp');
 
@@ -59,3 +59,7 @@ export function instrumentAt(talk: Talk, at: number): (Instrument & { readonly p
   }
   return s.tool;
 }
+
+/** "The plug tester says": with this behind it a word names a tool and no part. */
+export const isTester = (next: string): boolean =>
+  /^(?:testers?|checkers?|analyzers?|analysers?)$/.test(next);

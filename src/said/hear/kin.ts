@@ -6,7 +6,7 @@ const groups: readonly (readonly string[])[] = [
   ['water_heater_out', 'water_heater_run'],
   ['furnace_run', 'furnace_out'],
   ['inverter_charger', 'inverter_load_run'],
-  ['shore_power', 'electric_panel', 'shore_cord'],
+  ['shore_power', 'electric_panel', 'shore_cord', 'outlets_gfci'],
   ['road_test_drive', 'dash_gauges'],
   ['lp_tank', 'lp_system', 'lp_regulator', 'lp_alarm'],
   ['engine', 'dash_gauges', 'engine_oil'],

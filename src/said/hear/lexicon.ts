@@ -2,6 +2,7 @@
 import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { parts, stations } from '../../catalogue/index.ts';
 import { commonWords } from './common-words.ts';
+import { composedNames } from './composed-names.ts';
 import { defectTable } from './defect-words.ts';
 import { goodTable, praiseWords } from './good-words.ts';
 import { fractions, ones, ordinals, scales, teens, tens } from './number-words.ts';
@@ -26,7 +27,7 @@ const singular = (word: string): string =>
         : word;
 
 const asTheyAre = new Set(
-  'hydraulics,steers,drives,outers,inners,graphics,books,gauges,airs,heated,levelling,leveling,steering,solar,surge,house,chassis,basement,propane,navigation,plumbing'.split(
+  'steadies,hydraulics,steers,drives,outers,inners,graphics,books,gauges,airs,heated,swivel,levelling,leveling,steering,solar,surge,house,chassis,basement,propane,navigation,plumbing'.split(
     ',',
   ),
 );
@@ -35,7 +36,8 @@ const asTheyAre = new Set(
 function numbersOf(phrase: string): string[] {
   const words = phrase.toLowerCase().split(' ');
   const last = words.at(-1) ?? '';
-  if (last.length < 4 || !/^[a-z]+$/.test(last) || asTheyAre.has(phrase)) return [phrase];
+  if (last.length < (words.length > 1 ? 3 : 4) || !/^[a-z]+$/.test(last) || asTheyAre.has(phrase))
+    return [phrase];
   const head = words.slice(0, -1);
   return [...new Set([last, last.endsWith('s') ? singular(last) : plural(last)])].map((w) =>
     [...head, w].join(' '),
@@ -47,8 +49,8 @@ export const weakParts: ReadonlySet<string> = new Set(
   (
     'rear corner,front corner,bedroom corner,fifth wheel,fifth wheels,travel trailer,smoke,heat,pet,smell,odor,rust,stain,tank,cap,glass,screen,step,stop,panels,dish,change,pan,returns,monitor,rubber,tile,vinyl,bubble,wave,trim,covered,hail,flood,mask,zones,cables,tray,inside,interior,cabin,' +
     'unit,rig,vehicle,van,trailer,coach,bus,rv,scale,paper,table,chairs,books,corner,corners,house,chassis,storage,wall,walls,cell,cells,bank,motor,fitting,fittings,pipe,drives,steers,table,plug,plugs,light,lights,key,gas tank,codes,code,' +
-    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,bottle,cylinder,hub,arms,vent,fan,pump,def,dash,' +
-    'adapter,ammonia,basin,boost,bowl,breaker,breather,buckle,buzzer,carb,clock,collar,column,damper,dampers,disc,discs,dome,film,fixture,fixtures,fuse,gears,grill,grout,gutters,hanger,headboard,heating,hold down,idler,island,legs,lighting,magnet,magnets,neutral,overhead,pedal,pilot,posts,probe,probes,prongs,pulley,registration,reservoir,seam,seams,sender,senders,shaft,speaker,splice,sprayer,stat,sump,throne,tin,trap,traps,wand,wires,wiring,chassis bank,gas line,cats,recall,recalls,adapter,cushion,cushions,shelf'
+    'accident,wreck,seat,musty,panel,rail,fittings,stem,shock,chains,surge,frame,dump,valve,drum,pad,belt,hose,door,doors,sensors,sensor,gauges,trans,lav,love,nose,receipts,covered,flush,smoke,combo,furniture,puddle,gutter,lean,brah,bra,camera monitor,rubber,service,puck light,over the cab,fault,ram,studs,column,cluster,rad,truss,idle,leaf,pinion,bellows,toe,instruments,underneath,shifting,braking,bottle,cylinder,hub,arms,vent,fan,pump,def,dash,' +
+    'adapter,ammonia,basin,boost,bowl,breaker,breather,buckle,buzzer,carb,clock,collar,column,damper,dampers,disc,discs,dome,film,fixture,fixtures,fuse,gears,grill,grout,gutters,hanger,headboard,heating,hold down,idler,island,legs,lighting,magnet,magnets,neutral,overhead,pedal,pilot,posts,probe,probes,prongs,pulley,registration,reservoir,seam,seams,sender,senders,shaft,speaker,splice,sprayer,stat,sump,throne,tin,trap,traps,wand,wires,wiring,chassis bank,gas line,cats,recall,recalls,adapter,layout,floor plan,floorplan,floor plans,binder,gauge,platform,pulls,hinges,bulb,bulbs,massage,recline,placard,hutch,console,bezel,decking,plywood,lounge,rest,speakers,benches,documentation,vac,pull cord,pull string,beeper,nav,tobacco,cushion,cushions,shelf'
   ).split(','),
 );
 
@@ -74,6 +76,8 @@ const first = [
   'roof_membrane',
   'floor_main',
   'lp_tank',
+  'shades_house',
+  'driver_seat',
   'refrigerator',
   'house_battery',
 ];
@@ -86,6 +90,9 @@ for (const part of ordered) {
     for (const p of numbersOf(phrase.toLowerCase())) partPhrases.add(p, part.id);
   }
 }
+const listed = new Set(parts.flatMap((p) => [p.name, ...p.say]).flatMap((p) => numbersOf(p.toLowerCase())));
+for (const [id, phrases] of Object.entries(composedNames))
+  for (const p of phrases.flatMap(numbersOf)) if (!listed.has(p)) partPhrases.add(p, id);
 for (const part of parts) {
   for (const phrase of part.heardAs) {
     const norms = normsOf(phrase);
@@ -96,7 +103,7 @@ for (const part of parts) {
     if (
       odd &&
       !skipped.has(phrase) &&
-      !/^(?:letter|latter|change|chance|hatch|flesh|death|rough|potter|bells|ducks|sheds|shapes|pomp|punk|tables|crews|chords|fruit cap|heed|draws|rangers|chock|chocks|vipers|rhymes|ceiling|sealing|water calm|tables|coach|cobbler|chalk|talk|egrets|gages|cool aunt|rest|track)$/.test(
+      !/^(?:letter|latter|change|chance|hatch|flesh|death|rough|potter|bells|ducks|sheds|shapes|pomp|punk|tables|crews|chords|fruit cap|heed|draws|rangers|chock|chocks|vipers|rhymes|ceiling|sealing|water calm|tables|coach|cobbler|chalk|talk|egrets|gages|cool aunt|rest|track|dragging|tired|exhausted|granny|yawning|spear|pay off|side out|push her|smelt)$/.test(
         phrase,
       )
     )

@@ -18,9 +18,9 @@ const ofVerb = (stems: string): string[] =>
 /** Verbs that may stand between a thing and a reading of it, in every form. */
 const verbs = new Set([
   ...ofVerb(
-    'read show say get see hold sit run make put draw pull sag drop fall go come climb rise settle stay stand hover quit shut kick cut click pop turn test measure weigh register clock log start stop top max peak bottom idle charge build hit reach want take manage give need rate stamp label list check spin warm cool pin float rest blow push deliver supply produce output call figure find lose gain creep jump dip stick cycle trip pump look call catch hover average swing range bring lay lie point tell want wind',
+    'read show say get see hold sit run make put draw pull sag drop fall go come climb rise settle stay stand hover quit shut kick cut click pop turn test measure weigh register clock log start stop top max peak bottom idle charge build hit reach want take manage give need rate stamp label list check spin warm cool pin float rest blow push deliver supply produce output call figure find lose gain creep jump dip stick cycle trip pump look call catch hover average swing range bring lay lie point tell want wind budge hover park edge inch flicker wander head walk nudge sneak dance level bounce fluctuate',
   ),
-  ...'got gotten saw seen held sat ran run made put drew drawn fell fallen went gone came risen rose stood stuck took taken gave given found blew blown hit read reads cut shut said spun laid lay lost'.split(
+  ...'crept spiked swung got gotten saw seen held sat ran run made put drew drawn fell fallen went gone came risen rose stood stuck took taken gave given found blew blown hit read reads cut shut said spun laid lay lost'.split(
     ' ',
   ),
 ]);

@@ -1,10 +1,13 @@
 // Why: which part is meant by "the tank", "seals" or "it lights" depends on what is around it and what came before.
 
 import { partOf } from '../../catalogue/index.ts';
+import { batteryBySide } from './battery-by-side.ts';
+import { isTester } from './instrument.ts';
 import { kinOf } from './kin.ts';
 import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
+import { isSteeringWheel } from './meant-by-words.ts';
 import type { Word } from './word.ts';
-import { hasSenses, senseOf } from './word-senses.ts';
+import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
 
 /** A part named. `parts` in the order of likelihood; `aside` when it only says where ("over the sink"). */
@@ -22,7 +25,7 @@ const asideBefore = words_(
 );
 const articles = words_('the a an this that your my these those his her its');
 const verbWhen = words_(
-  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them",
+  "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most she he never always only now actually we'll they'll it'll",
 );
 const verbish = words_(
   'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
@@ -45,13 +48,16 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   bottle: /^lp_/,
   bottles: /^lp_/,
   cylinder: /^lp_/,
-  seals: /^slide|window|door|awning/,
-  seal: /^slide|window|door|awning/,
+  seals:
+    /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
+  seal: /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
   battery: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
   batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
 });
 /** Words that name no part right after one of these. */
 const unless: Readonly<Record<string, RegExp>> = wordTable({ cord: /^tire/, belt: /seat/, steps: /^ladder/ });
+/** Words that name no part right before one of these. */
+const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
@@ -69,7 +75,7 @@ function recentAt(recently: readonly { readonly part: string; readonly at: numbe
 }
 
 const determined = words_(
-  "the a an this that these those my your our its his her one both each other another left right front rear top bottom hot cracked torn 's",
+  "the a an this that these those my your our its his her one both each other another left right front rear top bottom hot cracked torn 's in on of round around for with and no any new old",
 );
 /** True where a word stands for a thing: behind an article or the like, or first in what is said. */
 const isThing = (words: readonly Word[], i: number): boolean => {
@@ -78,6 +84,15 @@ const isThing = (words: readonly Word[], i: number): boolean => {
     before === undefined || before.stop > 0 || determined.has(before.norm) || /s$/.test(words[i]?.norm ?? '')
   );
 };
+
+/** The words of the sentence close to word `i`. */
+function aroundOf(words: readonly Word[], i: number): string[] {
+  const out: string[] = [];
+  for (let k = i; k > 0 && k > i - 6 && words[k - 1]?.stop !== 2; k--) out.push(words[k - 1]?.norm ?? '');
+  for (let k = i; k < i + 10 && k + 1 < words.length && words[k]?.stop !== 2; k++)
+    out.push(words[k + 1]?.norm ?? '');
+  return out;
+}
 
 /** Finds the parts named in a stream. `taken` marks words inside numbers; `starts` those that begin a sentence. */
 export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Uint8Array): Mention[] {
@@ -97,8 +112,18 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     }
     let hit = partPhrases.at(words, i);
     if ((!hit || hit.length === 1) && hasSenses(words[i]?.norm ?? '') && !taken[i]) {
-      const sense = isThing(words, i) ? senseOf(words[i]?.norm ?? '', recentAt(recently, i)) : null;
-      hit = sense ? { length: 1, values: [sense] } : undefined;
+      if (isThing(words, i)) {
+        const sense = senseOf(words[i]?.norm ?? '', recentAt(recently, i), aroundOf(words, i));
+        hit = sense ? { length: 1, values: [sense] } : undefined;
+      } else if (!isAlwaysPart(words[i]?.norm ?? '')) hit = undefined;
+    }
+    const side =
+      (!hit || hit.length === 1) && !taken[i] ? batteryBySide(words, i, recentAt(recently, i)) : undefined;
+    if (side) {
+      out.push({ from: i, to: i + 1, parts: [side], weak: false, aside: false });
+      recently.push({ part: side, at: i });
+      i++;
+      continue;
     }
     if (!hit || (taken[i] && hit.length === 1)) {
       i++;
@@ -136,6 +161,8 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     if (
       asVerb ||
       unless[said]?.test(recent[0] ?? '') ||
+      unlessNext[said]?.test(next) ||
+      (isTester(next) && hit.length === 1) ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
@@ -163,6 +190,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       taken[i + hit.length + 1] !== 1 &&
       last &&
       i - last.to <= 6 &&
+      !last.parts.some((p) => /^(?:fresh|gray|black)_tank$/.test(p)) &&
       /^(?:black|gray|grey|galley|fresh)$/.test(said)
         ? last.parts
         : undefined;
@@ -173,21 +201,34 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const ofCoach =
       /^sidewalls?$/.test(said) &&
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
+    const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
+    const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
+    const steering = said === 'wheel' && isSteeringWheel(words, i);
     const mention = {
       from: i,
       to: i + hit.length,
-      parts: oneOf
-        ? [...oneOf]
-        : lid
-          ? [lid, ...hit.values]
-          : ofCoach
-            ? ['sidewall_structure', ...hit.values]
-            : inOrder(hit.values, recent, said),
+      parts: steers
+        ? ['ignition_steering']
+        : steering
+          ? ['steering_gear', ...hit.values]
+          : seat
+            ? [seat]
+            : oneOf
+              ? [...oneOf]
+              : lid
+                ? [lid, ...hit.values]
+                : ofCoach
+                  ? ['sidewall_structure', ...hit.values]
+                  : inOrder(hit.values, recent, said),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
         (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
     };
+    // "the oil in the generator": of the oils it may be, that one
+    const owner = mention.aside ? mention.parts[0] : undefined;
+    if (last && owner && last.parts[0] !== owner && last.parts.includes(owner) && i - last.to <= 3)
+      out[out.length - 1] = { ...last, parts: [owner, ...last.parts.filter((p) => p !== owner)] };
     out.push(mention);
     if (!mention.aside) for (const part of [...mention.parts].reverse()) recently.push({ part, at: i });
     i += hit.length;
@@ -195,23 +236,42 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
   return out;
 }
 
+/** "The chair on the passenger side": which of the two in front. */
+function seatAt(words: readonly Word[], to: number): string | undefined {
+  if (words[to]?.norm !== 'on' || words[to - 1]?.stop !== 0) return undefined;
+  const n = words[words[to + 1]?.norm === 'the' ? to + 2 : to + 1]?.norm ?? '';
+  return /^(?:passenger|copilot)$/.test(n)
+    ? 'passenger_seat'
+    : /^driver$/.test(n)
+      ? 'driver_seat'
+      : undefined;
+}
+
 /** Seals and batteries are those of what is talked about; the other families may be a little further back. */
 const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boolean =>
-  /^batter/.test(said)
+  /^(?:batter|cells?$)/.test(said)
     ? recent.length === 0 || needs.test(recent[0] ?? '')
     : recent.slice(0, /^seal/.test(said) ? 3 : recent.length).some((p) => needs.test(p));
 
 const piece =
   /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|lens(?:es)?|panels?|valves?)$/;
 const lidded =
-  /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|generator)$/;
+  /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
 
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
 
+/** A washer is one of clothes unless the talk was of glass and its wipers. */
+const washes = /^(?:wipers_washers|windshield|dash_gauges|headlamps|mirrors|horn|engine|front_cap)$/;
+
 function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
   if (parts.length < 2) return parts;
+  if (/^washers?$/.test(said)) {
+    const first = washes.test(recent[0] ?? '') ? 'wipers_washers' : 'washer_dryer';
+    return [first, ...parts.filter((p) => p !== first)];
+  }
   const near =
+    (recent.includes('generator') ? parts.find((p) => p === 'generator_slide') : undefined) ??
     parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??
     recent.find((r) => parts.includes(r)) ??
     recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
@@ -224,11 +284,22 @@ function isTool(words: readonly Word[], i: number, to: number): boolean {
   const norm = (k: number): string => words[k]?.norm ?? '';
   if (norm(i - 1) === 'our' && /^(?:ladder|meter|light|cord|gauge)s?$/.test(norm(to - 1))) return true;
   let back = i - 1;
-  while (back > i - 4 && (articles.has(norm(back)) || /^(?:both|a|some)$/.test(norm(back)))) back--;
+  while (
+    back > i - 4 &&
+    (articles.has(norm(back)) || /^(?:both|a|some|two|three|all|one|roof)$/.test(norm(back)))
+  )
+    back--;
+  // "with the furnace running and a burner lit"
+  if (norm(back) === 'and' && back < i - 1)
+    for (let k = back - 1; k > back - 7 && words[k]?.stop === 0; k--)
+      if (/^(?:with)$/.test(norm(k))) {
+        back = k;
+        break;
+      }
   return (
     /^(?:put|hooked|with|plugged|had)$/.test(norm(back)) &&
     back < i - 1 &&
-    norm(to) === 'on' &&
+    /^(?:on|off|running|going|lit|unplugged|disconnected)$/.test(norm(to)) &&
     words[to - 1]?.stop === 0
   );
 }
@@ -261,8 +332,13 @@ function isAside(words: readonly Word[], i: number): boolean {
   if (words[back]?.stop !== 0) return false;
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
-  if (a === 'of' && b === 'front') return true;
-  if (/^(?:on|onto|against|into)$/.test(a) && /ing$/.test(b) && defectPhrases.at(words, back - 1))
+  if (a === 'of' && /^(?:front|out)$/.test(b)) return true;
+  // "sags away from the ceiling", "folds out into a bed", "makes a bed"
+  if (a === 'from') return /^(?:away|off|down|out|up|back|inches|inch)$/.test(b);
+  if (a === 'into')
+    return /^(?:out|down|over|flat|up|folds?|folded|makes?|turns?|converts?|changes?|opens?|goes)$/.test(b);
+  if (/^(?:makes?|making|made)$/.test(a) && back < i - 1 && /^beds?$/.test(words[i]?.norm ?? '')) return true;
+  if (/^(?:on|onto|against|into)$/.test(a) && /[aeiouy].*ing$/.test(b) && defectPhrases.at(words, back - 1))
     return true;
   return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

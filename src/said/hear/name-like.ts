@@ -1,5 +1,6 @@
 // Why: a name is a word nobody knows: with a capital where there are capitals; without them only where a name is due.
 import { isKnownWord } from './lexicon.ts';
+import { ordinaryWords } from './ordinary-words.ts';
 import type { Talk } from './talk.ts';
 import type { Word } from './word.ts';
 
@@ -15,6 +16,8 @@ const calls = new Set(
 /** True for a word whose shape is that of no name. */
 export const isOrdinaryShape = (norm: string): boolean => ordinary.test(norm) || calls.has(norm);
 
+/** In talk without capitals these are no names; a name with its capital may be one of them. */
+const everyday: ReadonlySet<string> = new Set(ordinaryWords);
 const bareOf = new WeakMap<readonly Word[], boolean>();
 /** True for a transcript that writes hardly any capital. */
 function isBare(words: readonly Word[]): boolean {
@@ -32,5 +35,11 @@ export function isNameLike(talk: Talk, i: number): boolean {
   const w = words[i];
   if (!w) return false;
   if (isName(i)) return !isOrdinaryShape(w.norm);
-  return isBare(words) && /^[a-z]{4,}$/.test(w.norm) && !isKnownWord(w.norm) && !isOrdinaryShape(w.norm);
+  return (
+    isBare(words) &&
+    /^[a-z]{4,}$/.test(w.norm) &&
+    !isKnownWord(w.norm) &&
+    !everyday.has(w.norm) &&
+    !isOrdinaryShape(w.norm)
+  );
 }

@@ -15,6 +15,47 @@ const pricing =
   /^(?:go|goes|went|cost|costs|run|runs|running|wants|want|wanted|pay|pays|paid|paying|charge|charges|charged|asking|sells|sell|selling|sold|bucks|quoted|quotes|priced|worth)$/;
 const passing = new Set(['d', 'mo']);
 
+/** "Sixty, eighty, one hundred.": a sentence of nothing but rising numbers is a needle watched. */
+function isCounting(talk: Talk, span: NumberSpan): boolean {
+  const { words, numberAt, sentenceOf } = talk.marks;
+  if (span.unit) return false;
+  const of = sentenceOf[span.from];
+  let from = span.from;
+  while (from > 0 && sentenceOf[from - 1] === of) from--;
+  let last = -Infinity;
+  let count = 0;
+  for (let i = from; i < words.length && sentenceOf[i] === of; ) {
+    const n = numberAt.from(i);
+    const value = n?.readings[0]?.value;
+    if (!n || value === undefined) {
+      if (!/^(?:and|now|there|coming|up|going|climbing)$/.test(words[i]?.norm ?? '')) return false;
+      i++;
+      continue;
+    }
+    if (n.unit || value <= last || value < 20) return false;
+    last = value;
+    count++;
+    i = Math.max(n.to, i + 1);
+  }
+  return count >= 3;
+}
+
+/** Who comes and goes, and when. */
+const comings =
+  /^(?:come|comes|coming|came|leave|leaves|leaving|left|arrive|arrives|arriving|meet|meets|meeting|call|calls|calling|close|closes|closing|open|opens|lunch|dinner|supper|breakfast|coffee|transporter|hauler|appointment|today|tomorrow|tonight|monday|tuesday|wednesday|thursday|friday|saturday|sunday|noon|home|here|back|pickup|delivery|rain|raining|rains|dark|sunset|start|starts|started|starting|finish|finished|finishing|end|ends|knock|shift|school|church|bank|desk|office)$/;
+
+/** True where the clause tells of people and hours and names no part. */
+function isAppointment(talk: Talk, clause: Clause, span: NumberSpan): boolean {
+  const { words } = talk.marks;
+  if (clause.mentions.some((m) => !m.weak && m.to <= span.from)) return false;
+  const it = words[clause.from]?.norm ?? '';
+  if (/^(?:it|she|that|they)$/.test(it) && !/^(?:come|comes|coming)$/.test(words[span.from - 2]?.norm ?? ''))
+    return words
+      .slice(clause.from, clause.to)
+      .some((w) => /^(?:rain|raining|dark|closes?|lunch)$/.test(w.norm));
+  return words.slice(clause.from, clause.to).some((w) => comings.test(w.norm));
+}
+
 /** True when a number is no reading of the coach. */
 export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boolean {
   const { words } = talk.marks;
@@ -61,6 +102,7 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
         )
           return true;
   }
+  if (isCounting(talk, span)) return true;
   if (clock.test(next) || (next === 'in' && norm(span.to + 1) === 'the' && norm(span.to + 2) === 'morning'))
     return true;
   if (labels.test(before) && before !== 'number' && before !== 'item' && before !== 'line') return true;
@@ -74,6 +116,18 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     (next === 'years' && norm(span.to + 1) === 'ago')
   )
     return true;
+  // "the buyer comes at two": an hour
+  if (
+    !span.unit &&
+    span.items.length <= 2 &&
+    (span.items[0]?.value ?? 0) >= 1 &&
+    (span.items[0]?.value ?? 99) <= 12
+  )
+    if (
+      /^(?:at|by|till|until|til|before|after|around|past|since)$/.test(before) &&
+      isAppointment(talk, clause, span)
+    )
+      return true;
   if (!span.unit && ((next === 'out' && norm(span.to + 1) === 'here') || next === 'outside')) return true;
   if (
     span.unit &&
@@ -88,6 +142,13 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     talk.recent.some((r) => r.parts.includes('road_test_drive') && span.from - r.at < 120) &&
     (span.readings[0]?.value ?? 0) <= 85 &&
     span.items.length === 1
+  )
+    return true;
+  // "the fifteen amp for the water heater": a breaker, not a reading
+  if (
+    norm(span.bare) === 'amp' &&
+    /^(?:for|breaker|breakers|fuse|fuses)$/.test(norm(span.to)) &&
+    /^(?:10|15|20|25|30|35|40|50|60)$/.test(String(span.readings[0]?.value))
   )
     return true;
   if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;

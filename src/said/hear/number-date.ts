@@ -44,8 +44,14 @@ export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate
   let make = -1;
   let see = -1;
   let read = false;
-  for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && sentenceOf[i] === sentenceOf[span.from]; i--) {
-    if (limits.at(words, i, 1) && date.from - i <= 7) limit = true;
+  // "when is it dated? twenty sixteen": the question tells what the number is
+  const of = sentenceOf[span.from] ?? 0;
+  let opening = span.from;
+  while (opening > 0 && sentenceOf[opening - 1] === of) opening--;
+  const first = words[opening - 1]?.asks ? (sentenceOf[opening - 1] ?? of) : of;
+  for (let i = date.from - 1; i >= 0 && date.from - i <= 9 && (sentenceOf[i] ?? -1) >= first; i--) {
+    // "out of date, stamped oh nine": the stamp is the date
+    if (make < 0 && limits.at(words, i, 1) && date.from - i <= 7) limit = true;
     if (make < 0 && made.test(norm(i))) make = i;
     if (see < 0 && seen.test(norm(i))) see = i;
     if (says.test(norm(i)) && date.from - i <= 3) read = true;
@@ -54,7 +60,14 @@ export function saidDate(talk: Talk, clause: Clause, span: NumberSpan): SaidDate
   }
   for (let i = date.to; i < date.to + 5 && sentenceOf[i] === sentenceOf[span.from]; i++)
     if (made.test(norm(i)) && make < 0 && (date.form !== 'short' || i <= date.to + 1)) make = i;
+  // "the alarm is a 2016"
+  const isA =
+    date.form === 'year' &&
+    norm(date.from - 1) === 'a' &&
+    /^(?:is|'s|was)$/.test(norm(date.from - 2)) &&
+    clause.mentions.some((m) => m.to <= date.from && m.parts.some((p) => datedParts.has(p) && p !== 'coach'));
   if (
+    !isA &&
     !mayBe(
       date,
       { limit, make, see, read, before: norm(date.from - 1) },

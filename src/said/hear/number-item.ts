@@ -64,6 +64,9 @@ function headAt(words: readonly Word[], i: number): { value: number; next: numbe
     (n === 'hundred' || n === 'thousand') &&
     !(
       isJoined(words, i) &&
+      !(
+        words[i - 1]?.norm === 'of' && !/^(?:couple|few|dozens|tens|lot|lots)$/.test(words[i - 2]?.norm ?? '')
+      ) &&
       /^(?:couple|few|several|of|many|by|per|one|half|quarter|quarters|halves|point|hundred)$/.test(
         words[i - 1]?.norm ?? '',
       )
@@ -181,7 +184,9 @@ export function itemAt(words: readonly Word[], i: number): NumberItem | undefine
   }
   if (Object.hasOwn(fractions, n) && /^(?:half|quarter)$/.test(n))
     return { value: fractions[n] ?? 0, from: i, to: i + 1, kind: 'fraction' };
-  if (n === 'one' && isPronounOne(words, i)) return undefined;
+  // "right front one oh five": a hundred and five, no pronoun
+  const ohs = /^(?:oh|o|zero)$/.test(words[i + 1]?.norm ?? '') && isJoined(words, i + 1);
+  if (n === 'one' && !ohs && isPronounOne(words, i)) return undefined;
   const small = below100(words, i);
   if (!small) return n === 'dozen' ? { value: 12, from: i, to: i + 1, kind: 'full' } : undefined;
   const under = fractions[words[small.next]?.norm ?? ''];

@@ -4,6 +4,7 @@ import { isApprox } from './number-doubt.ts';
 import { andFraction, itemAt, type NumberItem, pointTail } from './number-item.ts';
 import { type Reading, readingsOf } from './number-reading.ts';
 import { joinedTo, type Plain, thirtySeconds, unitAt } from './number-unit.ts';
+import { isNumbered } from './numbered.ts';
 import { type SaidUnit, unitAfterAn, unitWords } from './unit-words.ts';
 import type { Word } from './word.ts';
 
@@ -211,6 +212,10 @@ function anUnit(words: readonly Word[], i: number): NumberSpan | undefined {
 export function numbersIn(words: readonly Word[]): NumberSpan[] {
   const out: NumberSpan[] = [];
   for (let i = 0; i < words.length; ) {
+    if (isNumbered(words, i)) {
+      i++;
+      continue;
+    }
     const span = numberAt(words, i);
     if (span && span.to > i) {
       out.push(span);

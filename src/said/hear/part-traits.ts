@@ -5,7 +5,7 @@
 const table: Readonly<Record<string, string>> = {
   // holds or carries a liquid, a gas or air
   fluid:
-    'engine fresh_tank gray_tank black_tank water_filter plumbing lp_system brake_fluid radiator_cac engine_oil coolant belts_hoses def_system turbo_exhaust water_bay city_water fresh_fill dump_valves macerator tank_flush fuel_fill water_heater_out hydronic_unit tire spare_tire valve_stems wheel_bearings brake_drum_rotor brake_chambers outside_shower outside_kitchen house_battery chassis_battery generator lp_tank lp_regulator lp_detector_valve air_tanks levelling_jacks hydraulic_unit fuel_tank suspension_air shocks steering_gear transmission differential exhaust_pipe fuel_lines waste_tanks_under front_engine rear_engine_door air_gauges dash_ac countertops cooktop dishwasher refrigerator ice_maker water_pump toilet shower_tub bath_sink washer_dryer under_bed water_heater_run furnace_run furnace_out fresh_system_test tank_fill_test generator_load_run fuel_injectors evap_system ac_roof ac_run washer_vac_bay oven parking_brake hitch_receiver slide tongue_jack pin_box',
+    'bed_mattress driver_seat engine fresh_tank gray_tank black_tank water_filter plumbing lp_system brake_fluid radiator_cac engine_oil coolant belts_hoses def_system turbo_exhaust water_bay city_water fresh_fill dump_valves macerator tank_flush fuel_fill water_heater_out hydronic_unit tire spare_tire valve_stems wheel_bearings brake_drum_rotor brake_chambers outside_shower outside_kitchen house_battery chassis_battery generator lp_tank lp_regulator lp_detector_valve air_tanks levelling_jacks hydraulic_unit fuel_tank suspension_air shocks steering_gear transmission differential exhaust_pipe fuel_lines waste_tanks_under front_engine rear_engine_door air_gauges dash_ac countertops cooktop dishwasher refrigerator ice_maker water_pump toilet shower_tub bath_sink washer_dryer under_bed water_heater_run furnace_run furnace_out fresh_system_test tank_fill_test generator_load_run fuel_injectors evap_system ac_roof ac_run washer_vac_bay oven parking_brake hitch_receiver slide tongue_jack pin_box',
   // lets weather in
   shell:
     'tow_plug windshield windows_side emergency_exit entry_door compartment_doors slide slide_seals slide_inside sealant_side front_cap rear_cap cab_over sidewall_structure roof_membrane roof_sealant roof_seams ac_roof vents_roof skylight plumbing_vents fridge_vent_roof bay_storage wall_stains ceiling rear_wall_inside marker_lights tail_lights bedroom_egress bath_fan water_ponding screen_door slide_floor_out headlamps antenna_sat refrigerator_vent_out roof_walk outside_tv interior under_belly mirrors awning_light camera_rear cargo_tray',
@@ -29,7 +29,7 @@ const table: Readonly<Record<string, string>> = {
   glass:
     'windshield windows_side emergency_exit skylight mirrors headlamps tail_lights marker_lights bedroom_egress shower_tub tv_living outside_tv solar_array oven microwave cooktop induction fireplace entry_door awning_light camera_rear dash_gauges lights_led air_filter',
   rubber:
-    'tire spare_tire slide_seals valve_stems belts_hoses wipers_washers suspension_air lp_regulator mud_flaps entry_door windows_side compartment_doors roof_membrane window_awnings sealant_side roof_sealant roof_seams brake_chambers shocks driveline_u engine_mounts suspension_leaf steering_gear fuel_lines lp_system shore_cord protective_film refrigerator toilet slide turbo_exhaust windshield skylight dump_valves radiator_cac brake_drum_rotor front_cap plumbing water_bay hydraulic_unit air_tanks',
+    'tire spare_tire slide_seals valve_stems belts_hoses wipers_washers suspension_air lp_regulator lp_detector_valve battery_cables hitch_wiring_run mud_flaps entry_door windows_side compartment_doors roof_membrane window_awnings sealant_side roof_sealant roof_seams brake_chambers shocks driveline_u engine_mounts suspension_leaf steering_gear fuel_lines lp_system shore_cord protective_film refrigerator toilet slide turbo_exhaust windshield skylight dump_valves radiator_cac brake_drum_rotor front_cap plumbing water_bay hydraulic_unit air_tanks',
   cloth:
     'patio_awning window_awnings door_awning dinette_sofa driver_seat passenger_seat bed_mattress shades_cab shades_house seat_belts screen_door under_belly floor_main slide_seals ceiling slide_floor_out wall_stains interior dash_cracks cabinets roof_membrane protective_film fridge_vent_roof vents_roof mud_flaps bath_fan interior_door headlamps',
   // surfaces that stain, get wet, rot or go soft
@@ -50,8 +50,21 @@ const table: Readonly<Record<string, string>> = {
     'interior bed_mattress wardrobe floor_main dinette_sofa refrigerator toilet black_tank gray_tank lp_system lp_tank lp_detector_valve lp_regulator bay_storage engine engine_oil coolant transmission brake_drum_rotor generator furnace_run ac_run dash_ac cab_over under_bed pet_smoke_odor house_battery electric_panel inverter_charger coach shower_tub bath_sink cabinets water_heater_run water_heater_out shades_house shades_cab cooktop oven fresh_tank differential wheel_bearings exhaust_pipe entry_door countertops plumbing rear_wall_inside washer_dryer dishwasher road_test_drive ducts_air bay_moisture driver_seat outlets_gfci microwave engine fuel_lines fuel_tank shore_cord alternator hydronic_unit storage_history belts_hoses transfer_switch turbo_exhaust plumbing_vents city_water dump_valves',
 };
 
+/** The systems of the house: what more they are made of. */
+const house: Readonly<Record<string, string>> = {
+  metal:
+    'ducts_air water_filter plumbing city_water countertops bath_sink cooktop oven microwave dishwasher washer_dryer dump_valves water_heater_run fridge_vent_roof vents_roof',
+  panel:
+    'ducts_air water_filter plumbing city_water fresh_tank gray_tank black_tank waste_tanks_under dump_valves fresh_fill outside_shower water_bay water_pump thermostats vents_roof furnace_run water_heater_run ac_run ice_maker tank_flush macerator outside_kitchen',
+  moving: 'dishwasher washer_dryer ice_maker water_filter city_water fireplace thermostats',
+  machine: 'hydronic_unit outside_shower city_water oven',
+  fluid: 'water_filter outside_kitchen hydronic_unit outside_shower vents_roof',
+  smells:
+    'water_heater_run furnace_out ac_roof dump_valves washer_dryer water_bay fresh_tank waste_tanks_under refrigerator_vent_out microwave oven',
+};
+
 const traits = new Map<string, Set<string>>();
-for (const [trait, list] of Object.entries(table))
+for (const [trait, list] of [...Object.entries(table), ...Object.entries(house)])
   for (const part of list.split(' ')) traits.set(part, (traits.get(part) ?? new Set()).add(trait));
 
 /** True when the part has one of the traits, or none of its traits are known. */

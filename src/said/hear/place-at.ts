@@ -1,5 +1,6 @@
 // Why: where a thing is, is said as side, end and depth in any order, with small words between; and many of these words mean other things.
 import { partPhrases } from './lexicon.ts';
+import { itemAt } from './number-item.ts';
 import * as t from './place-table.ts';
 import type { PlaceHit, PlaceParts } from './place-words.ts';
 import type { Word } from './word.ts';
@@ -214,10 +215,27 @@ function otherAt(words: readonly Word[], i: number): PlaceHit | undefined {
   return undefined;
 }
 
+/** "Right, headlamps hazy.": a word to begin with, where nothing is said of a left. */
+function isJustRight(words: readonly Word[], i: number): boolean {
+  if (normAt(words, i) !== 'right' || (words[i]?.stop ?? 0) === 0) return false;
+  if (i > 0 && (words[i - 1]?.stop ?? 0) < 2) return false;
+  if (itemAt(words, i + 1)) return false;
+  for (let k = i - 16; k < i + 16; k++)
+    if (
+      k !== i &&
+      /^(?:left|lefts|driver|driver's|street|road|right|rights|side|sides|corner|corners|front|rear)$/.test(
+        normAt(words, k),
+      )
+    )
+      return false;
+  return true;
+}
+
 /** The place words that begin at `i`. */
 export function placeAt(words: readonly Word[], i: number): PlaceHit | undefined {
   const first = numberedAt(words, i) ?? otherAt(words, i);
   if (first) return first;
+  if (isJustRight(words, i)) return undefined;
   const p: { -readonly [K in keyof PlaceParts]: PlaceParts[K] } = {};
   let to = i;
   for (let at = i; at < words.length && at - i < 10; at++) {

@@ -2,10 +2,16 @@
 
 const never: readonly (readonly [aspect: RegExp, parts: RegExp])[] = [
   [
-    /^(?:smell|wet|stain|soft|lit|delamination|cooling|fogged)$/,
+    /^(?:wet|stain|lit|delamination|cooling|fogged)$/,
     /^(?:tire|spare_tire|wheels_lugs|brake_|odometer|keys_|title|valve_stems)/,
   ],
+  [/^(?:smell|soft)$/, /^(?:tire|spare_tire|wheels_lugs|brake_(?!drum)|odometer|keys_|title|valve_stems)/],
   [/^(?:smell|soft|delamination)$/, /^(?:headlamps|marker_lights|tail_lights|wipers|mirrors|horn)/],
+  [/^(?:delamination)$/, /^(?:interior|coach)$/],
+  [
+    /^(?:delamination)$/,
+    /^(?:dump_valves|water_|city_water|plumbing|fresh_|gray_|black_|waste_|furnace|ac_run|thermostats|vents_roof|outside_shower|ice_maker|tank_|macerator|lp_|fuel_|toilet|cooktop|oven|microwave|refrigerator|washer|dishwasher|ducts_air)/,
+  ],
   [/^(?:heat)$/, /^(?:wipers|windows|mirrors|roof_|ladder|awning|bed_)/],
   [/^(?:smoke)$/, /^(?:tire|roof_|floor_|window|slide|steps|entry)/],
   [/^(?:safety)$/, /^(?:coach|records_folder|keys_)/],

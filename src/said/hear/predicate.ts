@@ -62,7 +62,12 @@ function agrees(form: VerbForm, aux: string | undefined, plural: boolean | undef
       return aux === undefined || have;
     case 'ing':
       return (
-        be || (aux === undefined && (plural === undefined || /^(?:working|running|blowing)$/.test(verb)))
+        be ||
+        (aux === undefined &&
+          (plural === undefined ||
+            /^(?:working|running|blowing|heating|cooling|cooking|making|dropping|charging|spraying|draining|pumping|firing|burning|flushing|lighting)$/.test(
+              verb,
+            )))
       );
   }
 }
@@ -103,6 +108,19 @@ export function subjectBefore(
   if (named) {
     const last = words[named.to - 1]?.norm ?? '';
     const plural = (/s$/.test(last) && !/ss$/.test(last)) || quantity !== undefined;
+    // "does the fan run?": in a question the verb that helps stands before the subject
+    let first = named.from - 1;
+    while (first > clause.from && /^(?:the|a|an|your|that|this|all|both|of)$/.test(norm(first))) first--;
+    const asks = /^(?:does|do|did|will|won't|doesn't|don't|didn't)$/.test(norm(first))
+      ? norm(first)
+      : undefined;
+    if (asks && aux === undefined && (form === 'base' || form === 'ing'))
+      return {
+        is: 'named',
+        mention: named,
+        aux: asks,
+        ...(quantity === undefined ? {} : { all: true, word: quantity }),
+      };
     if (!fits(plural)) return undefined;
     const lead = /^(?:the|a|your|that|this)$/.test(norm(named.from - 1))
       ? norm(named.from - 2)
@@ -114,6 +132,18 @@ export function subjectBefore(
   if (barred.has(n)) return undefined;
   if (people.has(n)) return { is: 'person', word: n, ...more };
   if (pronouns.has(n)) {
+    if (
+      aux === undefined &&
+      form === 'base' &&
+      /^(?:does|did|will)$/.test(norm(k - 1)) &&
+      k - 1 === clause.from
+    )
+      return {
+        is: 'pronoun',
+        word: quantity ?? n,
+        aux: norm(k - 1),
+        ...(quantity === undefined ? {} : { all: true }),
+      };
     if (subordinate.has(norm(k - 1))) return undefined;
     if (n === 'one' && /^(?:no|any|some|every)$/.test(norm(k - 1)) && norm(k - 1) !== 'every')
       return undefined;
@@ -203,5 +233,10 @@ export function leftOut(talk: Talk, clause: Clause, i: number): 'does' | 'fails'
   )
     return 'does';
   if (good) return undefined;
-  return /^(?:one|ones|other|others|side)$/.test(before) || placeAt.to(i) !== undefined ? 'fails' : undefined;
+  const named = talk.marks.mentionAt.to(i);
+  return /^(?:one|ones|other|others|side|part|half|rest)$/.test(before) ||
+    placeAt.to(i) !== undefined ||
+    (named !== undefined && !named.aside)
+    ? 'fails'
+    : undefined;
 }

@@ -14,7 +14,7 @@ export function isSentenceStart(words: readonly Word[], i: number): boolean {
   return (
     isKnownWord(w.norm) &&
     w.norm.length > 1 &&
-    !/^(?:lp|led|agm|co|tpo|epdm|tv|tvs|ac|vin|psi|gfci|rv|rpm|abs|v|k|cca|def|january|february|march|april|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/.test(
+    !/^(?:lp|led|agm|co|tpo|epdm|tv|tvs|ac|acs|vin|psi|gfci|rv|rpm|abs|v|k|cca|def|january|february|march|april|june|july|august|september|october|november|december|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/.test(
       w.norm,
     )
   );

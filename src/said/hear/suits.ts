@@ -16,7 +16,7 @@ const needs: Readonly<Record<string, readonly string[]>> = wordTable({
   'damage/broken': ['panel', 'glass', 'metal', 'moving', 'rubber', 'electric', 'machine'],
   'damage/burnt': ['cloth', 'panel', 'electric', 'surface'],
   rust: ['metal'],
-  flaking: ['metal'],
+  flaking: ['metal', 'cloth', 'panel', 'surface'],
   stain: ['surface', 'cloth', 'panel', 'glass', 'rubber'],
   wet: ['surface', 'cloth', 'shell'],
   soft: ['surface', 'cloth', 'moving', 'rubber'],

@@ -12,6 +12,9 @@ import { WhereMemory } from './where.ts';
 /** Pieces that nearly every part has: they mean the part the talk is about. */
 const subparts = new Set('motor rubber cap glass hose gauge valve switch'.split(' '));
 
+const small =
+  /^(?:the|a|an|this|that|these|those|my|your|our|its|his|her|and|but|so|now|okay|ok|well|then|also|how|how's|what|what's|about|is|are|'s|'re|does|do|did|has|any|both|all|each|every|big|little|old|new|front|rear|left|right|main|whole)$/;
+
 /** What the talk is about, while clauses go by. */
 export class Talk {
   readonly marks: Marks;
@@ -55,7 +58,9 @@ export class Talk {
   /** Takes note of a clause before it is read. */
   enter(clause: Clause): void {
     const p = this.previous;
-    this.lead = p && p.sentence === clause.sentence && p.numbers.length === 0 ? p.aspects : [];
+    // "what's the hours on it? Two eleven.": a question asks for what its answer is of
+    const asked = p !== undefined && this.marks.words[p.to - 1]?.asks === true && p.to === clause.from;
+    this.lead = p && (p.sentence === clause.sentence || asked) && p.numbers.length === 0 ? p.aspects : [];
     this.previous = clause;
     if (p) this.passed = [p, ...this.passed.slice(0, 5)];
     if (clause.sentence !== this.sentence) {
@@ -70,6 +75,7 @@ export class Talk {
       this.sentenceMentions.push(m);
       if (
         !m.weak ||
+        (m === clause.mentions[0] && this.isSubject(m, clause)) ||
         (clause.mentions.length === 1 && m.from - clause.from <= 1 && clause.to - clause.from <= 8)
       ) {
         this.recent.unshift({ parts: m.parts, at: m.from, weak: m.weak });
@@ -81,6 +87,12 @@ export class Talk {
     const lately = this.recent.slice(0, 3).flatMap((r) => r.parts);
     this.places.enter(clause, own, lately, elsewhere);
     this.wheres.enter(clause, own, elsewhere);
+  }
+
+  /** True where only small words stand before it: "how's the step?", "and the step comes out". */
+  private isSubject(m: Mention, clause: Clause): boolean {
+    for (let k = clause.from; k < m.from; k++) if (!small.test(this.marks.words[k]?.norm ?? '')) return false;
+    return true;
   }
 
   /** What "it" is where the walk stands, if nothing is named. */
@@ -121,7 +133,12 @@ export class Talk {
     const own = clause.mentions.filter((m) => !m.aside);
     if (own.length === 0) {
       const around = clause.mentions.find((m) => m.from >= to && m.from - to <= 3);
-      if (around && this.marks.words.slice(to, around.from).some((w) => /^(?:around|from|at)$/.test(w.norm)))
+      if (
+        around &&
+        this.marks.words
+          .slice(to, around.from)
+          .some((w) => /^(?:around|from|at|under|underneath|beneath|below)$/.test(w.norm))
+      )
         add(around.parts);
     }
     // "the wall reads twenty-six, that's wet": what the sentence began with

@@ -64,4 +64,8 @@ describe('a row of tires', () => {
       'left-front tread_mid 6',
     ]);
   });
+  test('weeks by their ordinal, and of a year', () => {
+    expect(read('The tires are dated the fourteenth week of twenty-two.')).toEqual(['- tin 1422']);
+    expect(read('Tires. Left front, 3 of 21.')).toEqual(['left-front tin 0321']);
+  });
 });

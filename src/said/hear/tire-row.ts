@@ -1,6 +1,7 @@
 // Why: tires are read out corner by corner; what a bare number is follows from what was read at this corner and the one before.
 import type { Clause, Draft } from './clause.ts';
 import type { RowSoFar, TireReading, Wanted } from './hear-tire.ts';
+import { digitString } from './number-reading.ts';
 import type { NumberSpan } from './number-span.ts';
 import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
@@ -13,6 +14,8 @@ interface Row {
   at: number;
   part: string;
   place: string | undefined;
+  /** Of one kind, one after another: the row is a list of that kind. */
+  run: { aspect: Aspect | undefined; length: number };
   /** Read at the last corner. */
   had: Set<Aspect>;
   readonly codes: { readonly code: string; readonly at: number }[];
@@ -23,6 +26,7 @@ const rowOf = (talk: Talk): Row => {
     at: -999,
     part: 'tire',
     place: undefined,
+    run: { aspect: undefined, length: 0 },
     had: new Set<Aspect>(),
     codes: [],
   };
@@ -46,9 +50,15 @@ export function tireOf(
   if (near) return near;
   if (clause.places.some((p) => p.side && p.depth) && parts.includes('tire')) return 'tire';
   const row = rowOf(talk);
+  if (isCornerAlone(talk, clause, span, row.at)) return 'tire';
   const { words, mentionAt } = talk.marks;
   // "the outer is dated 2220"
-  const code = span.items.length === 1 ? (span.items[0]?.written ?? '') : '';
+  const code =
+    span.items.length === 1
+      ? (span.items[0]?.written ?? '')
+      : span.items.length === 4 && !span.unit
+        ? (digitString(span.items) ?? '')
+        : '';
   if (
     /^(?:0[1-9]|[1-4]\d|5[0-3])(?:0[5-9]|[12]\d)$/.test(code) &&
     clause.places.some((p) => p.depth || (p.side && p.end)) &&
@@ -71,6 +81,44 @@ export function tireOf(
   return row.part;
 }
 
+/** Things besides tires that are read corner by corner, where a bare number is theirs. */
+const cornered =
+  /^(?:jack|jacks|leg|legs|bag|bags|airbag|airbags|spring|springs|shock|shocks|chamber|chambers|stroke|slack|slacks|bearing|bearings|hub|hubs|wheel|wheels|lug|lugs|window|windows|seat|seats|weight|weigh|weighed|scale|moisture|slide|slides|awning|speaker|height|temp|temps|temperature|degrees)$/;
+
+/** "Left front? One oh five.": a corner with nothing named reads a tire, if the number can be one's pressure, or inner and outer are told apart. */
+function isCornerAlone(talk: Talk, clause: Clause, span: NumberSpan, lastAt: number): boolean {
+  const { words, mentionAt, placeAt, clauseOf } = talk.marks;
+  const unit = span.unit?.units[0];
+  if (unit && unit !== '[psi]' && unit !== '[lb_av]' && unit !== '[in_i]/32') return false;
+  if (span.approx && !unit) return false;
+  const value = span.readings[0]?.value ?? 0;
+  const first = span.items[0]?.value ?? 0;
+  const pressure = span.readings.some((r) => r.value >= 50 && r.value <= 135 && Number.isInteger(r.value));
+  let depth = false;
+  let corner = false;
+  // the corner stands in this clause or in the one before, which says no more
+  for (let i = clause.from; i < span.from; i++) {
+    const p = placeAt.from(i);
+    if (p?.depth) depth = true;
+    if (p?.side && (p.end || p.depth)) corner = true;
+  }
+  for (let i = clause.from - 1; i >= 0 && clause.from - i <= 5 && !corner && !depth; i--) {
+    const p = placeAt.from(i);
+    if (!p || clauseOf[clause.from - 1] !== clauseOf[i]) continue;
+    if (p.depth) depth = true;
+    if (p.side && (p.end || p.depth)) corner = true;
+  }
+  if (!corner && !depth) return false;
+  if (!(pressure || (depth && value <= 20 && first >= 2))) return false;
+  for (let i = span.from - 1; i >= 0 && span.from - i < 40 && i > lastAt - 40; i--) {
+    const n = words[i]?.norm ?? '';
+    if (cornered.test(n) || brakes.test(n)) return false;
+    const m = mentionAt.from(i);
+    if (m && !m.aside && !m.weak && !m.parts.some(isTire)) return false;
+  }
+  return !words.slice(span.to, span.to + 6).some((w) => cornered.test(w.norm) || brakes.test(w.norm));
+}
+
 /** True while a row is being read out. */
 export const inRow = (talk: Talk, at: number): boolean => {
   const row = rowOf(talk);
@@ -82,16 +130,17 @@ export function rowSoFar(talk: Talk, wants: Wanted, place: string | undefined, a
   const row = rowOf(talk);
   const fresh = at - row.at > 60;
   const same = !fresh && (place === row.place || place === undefined);
-  const [only] = row.had;
+  const listed = !fresh && row.run.length >= 2 && row.run.aspect !== 'tin';
+  const only = listed ? row.run.aspect : [...row.had][0];
   const likely: Wanted =
-    !fresh && !same && row.had.size === 1
+    listed || (!fresh && !same && row.had.size === 1)
       ? only === 'tread_mid'
         ? 'tread'
         : only === 'pressure_cold'
           ? 'pressure'
           : undefined
       : undefined;
-  return { wants, had: same ? row.had : new Set(), ...(likely ? { likely } : {}) };
+  return { wants, had: same && !listed ? row.had : new Set(), ...(likely ? { likely } : {}) };
 }
 
 /** Takes a reading down. */
@@ -101,6 +150,10 @@ export function noteTire(talk: Talk, part: string, r: TireReading, place: string
   row.at = r.to;
   row.part = part;
   row.place = place;
+  row.run =
+    r.aspect === row.run.aspect
+      ? { aspect: r.aspect, length: row.run.length + 1 }
+      : { aspect: r.aspect, length: 1 };
   row.had.add(r.aspect);
   if (r.aspect === 'tin' && typeof r.value === 'string') row.codes.push({ code: r.value, at: r.from });
 }

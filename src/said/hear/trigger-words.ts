@@ -80,6 +80,28 @@ export const hearsay = phrasesOf<string>({
   supposedly: 'somebody',
   reportedly: 'somebody',
   'i was told': 'somebody',
+  'i am told': 'somebody',
+  "i'm told": 'somebody',
+  'was told': 'somebody',
+  'were told': 'somebody',
+  'been told': 'somebody',
+  'so he says': 'the seller',
+  'so she says': 'the seller',
+  'so they say': 'the seller',
+  'they tell me': 'the seller',
+  'they tell us': 'the seller',
+  'he tells me': 'the seller',
+  'she tells me': 'the seller',
+  'tells me': 'the seller',
+  'tells us': 'the seller',
+  'so the story goes': 'somebody',
+  'word is': 'somebody',
+  'the story is': 'somebody',
+  'from what i hear': 'somebody',
+  'from what i understand': 'somebody',
+  'my understanding is': 'somebody',
+  'i hear': 'somebody',
+  'by all accounts': 'somebody',
   "i've been told": 'somebody',
   'we were told': 'somebody',
   'he claims': 'the seller',
@@ -101,7 +123,7 @@ export const hearsay = phrasesOf<string>({
 /** A story about something else: the rest of the sentence is no fact of this coach. */
 export const stories = phraseList(
   list(
-    'at home, one time, one day, on the last video, in the last video, at a campground, the last one, the last one we had, last coach, the other coach, other coach, another coach, another one of these, the other unit, the other trailer, other trailer, the other van, the other rig, different coach, a different one, sister unit, not this one, on those, those other, ' +
+    'at home, one time, one day, on the last video, in the last video, at a campground, the last one, the last one we had, last coach, the other coach, other coach, another coach, another one of these, the other unit, the other trailer, other trailer, the other van, the other rig, different coach, a different one, sister unit, mine, not this one, on those, those other, ' +
       'the one next to it, the one beside it, the one over there, the one across, the one next door, one next door, out back one, years ago when, when i was a, when i was young, back in the day, back in those days, ' +
       'some people, most people, most folks, a lot of people, lot of people, people, folks, everybody, every seller, customers, sales guys, salesmen, the sales guy, somebody wrote, some guys, some folks, my rule, my boss, my old boss, my first boss',
   ),
@@ -110,7 +132,7 @@ export const stories = phraseList(
 export const otherCoach = phraseList(
   list(
     'other one i had, other one we had, last one i had, the one i sold, the one we sold, most coaches, most of them, a lot of coaches, some coaches, lot of these, a lot of these, most of these, all of these, gas coaches, other units, other brands, other coaches, ' +
-      'mine, usually, normally, typically, generally, in general, as a rule, as a general rule, rule of thumb, always say, they always, these always, these all, these never, those always, these things, them things, used to be, used to have, no matter what, ' +
+      'usually, normally, typically, generally, in general, as a rule, as a general rule, rule of thumb, always say, they always, these always, these all, these never, those always, these things, them things, used to be, used to have, no matter what, ' +
       "you want at least, you want to be, you want to do, you wanna do, you wanna be, you're allowed, you ain't allowed, are allowed, is allowed, you're not allowed, ain't supposed to, not supposed to be, that's how a man, that is how a",
   ),
 );
@@ -148,7 +170,7 @@ export const conditions = phraseList(
 /** Say "I would" or "you can", but tell of this coach. */
 export const estimates = phraseList(
   list(
-    "i'd say, i'd call, i'd put, i'd guess, i'd bet, i'd imagine, i would say, i would call, i would guess, i would bet, i'd estimate, i would put, would be about, i would estimate, you can see, you can feel, you can hear, you can smell, you can tell, you can read, you can make out, you can look, you could see, you could feel, you could hear, you could smell, you can thump, you can push on it, " +
+    "i'd say, i'd call, i'd put, i'd guess, i'd bet, i'd imagine, i would say, i would call, i would guess, i would bet, i'd estimate, i would put, would be about, i would estimate, you can see, you can feel, you can hear, you can smell, you can tell, you can read, you can make out, you can look, you could put, you could stick, you could throw, you could drive, you can put your, you can stick, you can poke, you could poke, you can get a finger, you can shove, you can fit, you can catch, you can wiggle, you can rock, you can twist, you can turn it by hand, i can twist, i can wiggle, you could see, you could feel, you could hear, you could smell, you can thump, you can push on it, " +
       "you'll have, you'll find, you'll see, you'll get, you will have, you will find, you will see, you're gonna have, you're gonna find, you're gonna see, you're gonna get, you're gonna love, you are gonna have, you are going to have, you're going to have, you get a, you get the, you get your, if you look, if you push, if you press, if you ask me, if you step, if you put your, if you lean, if you listen, if you feel, if you run your, if you pull on, if you shake, if you wiggle, if you turn, before i'd, before i would, wouldn't start, wouldn't run, wouldn't light, would not light, would not start, would not run, " +
       "i'd replace, i would replace, i'd reseal, i would reseal, i'd have it, i would have it, i'd have that, i'd want it looked, i'd get that, i'd fix",
   ),
@@ -214,6 +236,6 @@ export const looksAgain = phraseList(
 /** It is there. */
 export const presences = phraseList(
   list(
-    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, you're gonna have, you're going to have, you'll have, you're getting, you get, you're gonna get, you got, you've also got, over here we have, over here is, over here you've got, in here you've got, it also has, goes with her, i got, i've got the, he's got the, she's got the, he left the, they left the, they left you, comes equipped with, set up with, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, do have, we do have, i have all, i have both, i've got both, in here is, also got, and a",
+    "it's got, it has, has, has a, got a, got, there's, there is, there are, there's a, you've got, you have, we've got, we have, it comes with, comes with, with a, you're gonna have, you're going to have, you'll have, you're getting, you get, you're gonna get, you got, you've also got, over here we have, over here is, over here you've got, in here you've got, it also has, goes with her, i got, i've got the, he's got the, she's got the, he left the, they left the, they left you, comes equipped with, set up with, equipped with, here's your, here is your, includes, included, features, and your, they put, they added, he added, she added, installed, we're talking, you're looking at, complete with, loaded with, fitted with, outfitted with, along with, together with, comes standard with, this has, this one has, has got, boasts, furnished with, all set up with, still has, still got, even has, even got, plus a, plus the, there is also, there's also, do have, we do have, i have all, i have both, i've got both, in here is, also got, and a",
   ),
 );

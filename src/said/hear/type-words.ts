@@ -86,14 +86,20 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   ['water_heater_run', 'type', 'tankless, on demand, instant'],
   ['furnace_run', 'type', 'ducted, diesel, hydronic'],
   ['ac_roof', 'type', 'heat pump, heat pumps, ducted, low profile, twelve volt=12 V, inverter'],
+  ['wardrobe', 'type', 'cedar, cedar lined=cedar, walk in, mirrored, his and hers, slide out'],
+  ['passenger_seat', 'type', 'leather, vinyl, cloth, heated, power, swivel'],
   ['lights_led', 'type', 'led=LED, halogen, fluorescent, incandescent'],
   [
     'floor_main',
     'type',
-    'heated, porcelain tile, tile, laminate flooring=laminate, lvp=vinyl plank, ceramic tile, vinyl, vinyl plank, plank, carpet, laminate, hardwood, linoleum, wood, marble, lino, rubber floor',
+    'laminate planks=laminate, laminate plank=laminate, vinyl planks=vinyl plank, wood plank, wood planks=wood plank, luxury vinyl plank=vinyl plank, luxury vinyl=vinyl plank, engineered wood, plank flooring=plank, sheet vinyl, berber, shag, parquet, congoleum, heated, porcelain tile, tile, laminate flooring=laminate, lvp=vinyl plank, ceramic tile, vinyl, vinyl plank, plank, carpet, laminate, hardwood, linoleum, wood, marble, lino, rubber floor',
   ],
   ['countertops', 'type', 'solid surface, granite, quartz, laminate, marble, butcher block'],
-  ['cabinets', 'type', 'solid wood, cherry, maple, oak, hickory, walnut, alder, hardwood, birch'],
+  [
+    'cabinets',
+    'type',
+    'solid wood, pine, mahogany, pecan, teak, ash, beech, thermofoil, mdf, particle board, painted, cherry, maple, oak, hickory, walnut, alder, hardwood, birch',
+  ],
   [
     'dinette_sofa',
     'type',
@@ -103,7 +109,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'bed_mattress',
     'size',
-    'king, queen, rv king, rv queen, full size, twin, twins, murphy, queen size, king size, split king, short queen, double, california king',
+    'king bed=king, queen bed=queen, double bed=double, full bed=full, air mattress, memory foam, adjustable, adjustable base, air bed=air, pillow top, king, queen, rv king, rv queen, full size, twin, twins, murphy, queen size, king size, split king, short queen, double, california king',
   ],
   [
     'toilet',
@@ -128,7 +134,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'coach',
     'class',
-    'diesel pusher, class a, class b, class c, super c, fifth wheel, travel trailer, toy hauler, class b plus, camper van, class a gas, class a diesel, fifth wheeler, teardrop, bumper pull, front engine diesel',
+    'gas coach=gas, gas motorhome=gas, gas motor home=gas, gas rig=gas, gas unit=gas, diesel coach=diesel, diesel motorhome=diesel, diesel motor home=diesel, diesel rig=diesel, diesel unit=diesel, park model, pop up, cabover camper, truck camper, van camper, bunkhouse trailer, destination trailer, diesel puller, gas pusher, diesel pusher, class a, class b, class c, super c, fifth wheel, travel trailer, toy hauler, class b plus, camper van, class a gas, class a diesel, fifth wheeler, teardrop, bumper pull, front engine diesel',
   ],
   ['coach', 'energy', 'all electric'],
   [
@@ -152,7 +158,11 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   ['vents_roof', 'type', 'power, manual, electric, powered, variable speed'],
   ['radio_nav', 'type', 'double din'],
   ['interior_door', 'type', 'pocket, sliding, accordion, barn'],
-  ['shades_house', 'type', 'day night, roller, power, pleated, mini'],
+  [
+    'shades_house',
+    'type',
+    'cellular, honeycomb, venetian, blackout, black out, pull down, fabric, day night, roller, power, pleated, mini',
+  ],
   ['hydronic_unit', 'fuel', 'diesel, electric'],
   ['frame_rails', 'type', 'steel, galvanized, aluminum'],
   [

@@ -6,15 +6,23 @@ import { type Clause, clausesOf, type Draft } from './clause.ts';
 import { type Corrected, correctDrafts } from './correct.ts';
 import { hearAdvice } from './hear-advice.ts';
 import { hearAirBrakes } from './hear-air-brakes.ts';
+import { hearAnswer } from './hear-answer.ts';
 import { hearCause } from './hear-cause.ts';
+import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
+import { hearExcept } from './hear-except.ts';
+import { hearFill } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
+import { hearLikewise } from './hear-likewise.ts';
+import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
-import { hearOne } from './hear-one.ts';
+import { hearOne, hearTries } from './hear-one.ts';
+import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
 import { hearAbsence, hearPresence } from './hear-presence.ts';
 import { hearRoad } from './hear-road.ts';
+import { hearSmell } from './hear-smell.ts';
 import { hearStates } from './hear-states.ts';
 import { hearUnknown } from './hear-unknown.ts';
 import { hearWarnings } from './hear-warnings.ts';
@@ -23,6 +31,8 @@ import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
 import { type Marks, markWords } from './marks.ts';
 import type { Mention } from './mention.ts';
+import { numberedApart } from './numbered.ts';
+import { plainOrder } from './plain-order.ts';
 import { restoreStops } from './restore-stops.ts';
 import { scopesOf } from './scope.ts';
 import { putRight } from './sound-alike.ts';
@@ -50,7 +60,7 @@ export function understand(
   context: { readonly vehicle?: VehicleKind } = {},
 ): Understood {
   const spoken = wordsOf(cues);
-  const all = { ...spoken, words: restoreStops(putRight(spoken.words)) };
+  const all = { ...spoken, words: numberedApart(restoreStops(plainOrder(putRight(spoken.words)))) };
   const marks = markWords(all.words);
   const clauses = clausesOf(marks);
   const path = stationPath(marks, clauses);
@@ -121,29 +131,53 @@ function dropPresence(drafts: Draft[]): void {
 
 /** Everything heard in one clause. */
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
-  const tested = [...hearAirBrakes(talk, clause, taken), ...hearRoad(talk, clause, taken)];
+  const tested = [
+    ...hearAirBrakes(talk, clause, taken),
+    ...hearRoad(talk, clause, taken),
+    ...hearDrive(talk, clause, taken),
+    ...hearAnswer(talk, clause, taken),
+  ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
   const unknown = cause.length > 0 ? [] : hearUnknown(talk, clause, taken);
-  const absent = hearAbsence(talk, clause, taken);
+  const absent = [...hearOwner(talk, clause, taken), ...hearAbsence(talk, clause, taken)];
   const identity = hearIdentity(talk, clause, taken);
   const numbers = [
     ...hearOne(talk, clause, taken),
+    ...hearTries(talk, clause, taken),
     ...hearNumbers(talk, clause, taken),
     ...hearSameWeek(talk, clause, taken),
   ];
   const idle = praise.length > 0 && clause.numbers.length === 0 && clause.mentions.length === 0;
-  const states = idle
+  const states: Draft[] = idle
     ? []
     : [
+        ...hearSmell(talk, clause, taken),
         ...hearWarnings(talk, clause, taken),
+        ...hearFill(talk, clause, taken),
         ...hearEffort(talk, clause, taken),
+        ...hearNoneOf(talk, clause, taken),
         ...hearWorks(talk, clause, taken),
         ...hearStates(talk, clause, taken),
         ...hearGood(talk, clause, taken),
       ];
-  const advised = unknown.length > 0 ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
-  const found = [...tested, ...absent, ...unknown, ...cause, ...identity, ...numbers, ...states, ...advised];
+  if (!idle && tested.length + absent.length + unknown.length + identity.length + states.length === 0)
+    states.push(...hearLikewise(talk, clause, taken, last));
+  // a job is spoken of once, whichever way it was heard
+  const asked = unknown.length > 0 || states.some((d) => d.aspect === 'advice');
+  const excepted = unknown.length > 0 ? [] : hearExcept(talk, clause, [...numbers, ...states], last, taken);
+  const advised = asked ? [] : hearAdvice(talk, clause, states.at(-1) ?? last);
+  const found = [
+    ...tested,
+    ...absent,
+    ...unknown,
+    ...cause,
+    ...identity,
+    ...numbers,
+    ...states,
+    ...excepted,
+    ...advised,
+  ];
   const present = unknown.length > 0 ? [] : hearPresence(talk, clause, new Set(found.map((d) => d.part)));
   return [...found, ...present, ...praise];
 }

@@ -87,6 +87,15 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
       ? { from: i, to: Math.min(k + 1, clause.to), why: 'not tried', verb: 'get to', general: false }
       : undefined;
   const end = k + 1;
+  // "didn't get up on the roof", "I couldn't go under it"
+  const who = subject(talk, clause, i);
+  if (
+    /^(?:get|go|climb|crawl)$/.test(verb.base) &&
+    /^(?:up|on|onto|under|underneath|inside|into|behind|over|beneath|all|back)$/.test(norm(end)) &&
+    /^(?:on|onto|the|there|under|it|that|in|this|my|them|behind|to)$/.test(norm(end + 1)) &&
+    (who || (i === clause.from && verb.base !== 'go'))
+  )
+    return { from: i, to: end, why: 'not tried', verb: 'climb', general: false };
   // "not one tile", "not only": a bare "not" denies the word right behind it
   if (said === 'not' && deny.length === 1 && k > i + 1 && norm(k - 1) !== 'been' && norm(k - 1) !== 'load')
     return undefined;
@@ -95,7 +104,6 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
   if (isHarmless(talk, clause, i, k, verb.base)) return undefined;
   if (ingVerbs[norm(k)] && /^(?:call|count|get|have|do|go|say|know|take|put)$/.test(verb.base))
     return undefined;
-  const who = subject(talk, clause, i);
   const toTry = norm(k - 1) === 'to';
   const passive =
     /^(?:been|was|were|wasn't|weren't|is|isn't|are|aren't|not|'s)$/.test(norm(k - 1)) ||

@@ -26,7 +26,8 @@ export function phraseAt(talk: Talk, clause: Clause, i: number): UnknownHit | un
   if (paper) return paper;
   const hit = unknownPhrases.at(words, i);
   const why = hit?.values[0];
-  if (!hit || !why || i + hit.length > clause.to || talk.scopes.elsewhere[i] === 1) return undefined;
+  if (!hit || !why || i + hit.length > clause.to) return undefined;
+  if (talk.scopes.elsewhere[i] === 1 && words[i + hit.length - 1]?.norm !== 'mine') return undefined;
   const text = words
     .slice(i, i + hit.length)
     .map((w) => w.norm)
@@ -55,6 +56,12 @@ const lacks = phraseList([
   'do not have any',
   "haven't got any",
   'have no',
+  'has no',
+  'had no',
+  'got no',
+  "hasn't got any",
+  "doesn't have any",
+  "doesn't have",
   "ain't got no",
   'without',
 ]);
@@ -63,10 +70,15 @@ function papersAt(talk: Talk, clause: Clause, i: number): UnknownHit | undefined
   const lack = lacks.at(talk.marks.words, i);
   const at = i + (lack?.length ?? 0);
   if (!lack || at >= clause.to || !paper.test(talk.marks.words[at]?.norm ?? '')) return undefined;
-  const bare = /^(?:no|without)$/.test(talk.marks.words[i]?.norm ?? '');
+  const bare = /^(?:no|without|has|had|hasn't)$/.test(talk.marks.words[i]?.norm ?? '');
   if (
     bare &&
-    !/^(?:on|for|of|to|about|with)$/.test(at + 1 < clause.to ? (talk.marks.words[at + 1]?.norm ?? '') : '')
+    (!/^(?:on|for|of|to|about|with)$/.test(
+      at + 1 < clause.to ? (talk.marks.words[at + 1]?.norm ?? '') : '',
+    ) ||
+      /^(?:any|whatever|whatsoever|it|this|her)$/.test(
+        at + 2 < clause.to ? (talk.marks.words[at + 2]?.norm ?? '') : '',
+      ))
   )
     return undefined;
   return { from: i, to: at + 1, why: 'not known', verb: 'paper', general: false };

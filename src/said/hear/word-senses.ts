@@ -1,10 +1,14 @@
 // Why: a blade is a wiper's or a plug's, a bag holds up the coach or saves the driver: what was talked about last decides.
 import { wordTable } from './word-table.ts';
 
-/** One meaning of a word: where one of `near` was talked about, `part` is meant; `self` means that very part. */
+/**
+ * One meaning of a word: where one of `near` was talked about, `part` is meant; `self` means that very part. With
+ * `beside` it is also meant where one of those words stands close by, whatever was talked about.
+ */
 interface Sense {
   readonly near: RegExp;
   readonly part: string;
+  readonly beside?: RegExp;
 }
 
 /** The meanings of a word in order of likelihood, and the part meant where none of them was talked about (or none). */
@@ -14,6 +18,12 @@ interface Senses {
 }
 
 const self = 'self';
+const indoors =
+  /^(?:inside|bedroom|bathroom|bath|closet|wardrobe|cabinet|cabinets|panelling|paneling|wallpaper|hallway|dinette|sofa|shower)$/;
+const outdoors =
+  /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|filon|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
+const skin =
+  /^(?:body_paint|sidewall_structure|compartment_doors|windows_side|entry_door|sealant_side|front_cap|rear_cap|patio_awning|window_awnings|marker_lights)$/;
 const power = /^(?:shore_|electric_panel|transfer_switch|inverter_|outlets_)/;
 const ride = /^(?:suspension_|shocks|tire|frame_rails|air_tanks|levelling_|wheel|brake_|steering_gear)/;
 const house = /^(?:cabinets|countertops|wall_stains|wardrobe|bath_sink|toilet|shower_tub|interior)/;
@@ -45,6 +55,17 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     ],
   ],
   ['head', [{ near: /^(?:toilet|bath_sink|bath_fan)$/, part: 'toilet' }]],
+  [
+    'seal seals gasket gaskets',
+    [
+      {
+        near: /^(?:toilet|refrigerator|oven|microwave|shower_tub|skylight|dump_valves|dishwasher|washer_dryer|ice_maker|water_heater_out|compartment_doors)$/,
+        part: self,
+      },
+      { near: /^slide/, part: 'slide_seals' },
+      { near: /^(?:windows_side|entry_door|windshield|patio_awning|window_awnings)/, part: self },
+    ],
+  ],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
     'cloth canvas fabric',
@@ -60,8 +81,156 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ['boards', [{ near: /^(?:floor_main|entry_door|wall_stains|interior|slide)/, part: 'floor_main' }]],
   ['burner', [{ near: /^(?:refrigerator|water_heater|furnace|hydronic)/, part: self }], 'cooktop'],
   ['post', [{ near: /batter/, part: 'battery_cables' }]],
+  [
+    'lug lugs',
+    [{ near: /^(?:shore_|electric_panel|transfer_|inverter_|battery|generator)/, part: self }],
+    'wheels_lugs',
+  ],
+  [
+    'inlet',
+    [
+      { near: /^(?:city_water|fresh_fill|water_bay|plumbing|tank_flush)/, part: 'city_water' },
+      { near: power, part: 'shore_cord' },
+    ],
+  ],
+  [
+    'pins prongs contacts',
+    [
+      { near: power, part: self },
+      { near: /^tow_plug$/, part: self },
+    ],
+  ],
+  ['pin', [{ near: /^(?:extinguisher|tow_plug|hitch_receiver|tow_bar)$/, part: self }]],
+  ['plates plate', [{ near: /batter/, part: self }]],
+  ['collar', [{ near: /^lp_/, part: 'lp_tank' }]],
+  [
+    'solenoid relay',
+    [
+      { near: /^(?:battery|house_battery|chassis_battery|alternator|inverter_)/, part: 'battery_disconnect' },
+      { near: /^(?:generator|starter|transfer_switch|hydraulic_unit|levelling_jacks|slide)/, part: self },
+      { near: /^lp_/, part: 'lp_detector_valve' },
+    ],
+    'lp_detector_valve',
+  ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
+  [
+    'reservoir reservoirs',
+    [
+      { near: /^(?:steering_gear|coolant|hydraulic_unit|brake_fluid|wipers_washers|air_tanks)$/, part: self },
+      { near: /^brake_(?:drum_rotor|chambers)$/, part: 'brake_fluid' },
+      { near: /^(?:levelling_jacks|slide|pin_box)$/, part: 'hydraulic_unit' },
+      { near: /^(?:radiator_cac|belts_hoses|engine)$/, part: 'coolant' },
+    ],
+  ],
+  [
+    'pipe pipes',
+    [
+      { near: /^(?:exhaust_pipe|turbo_exhaust)$/, part: self },
+      {
+        near: /^(?:plumbing|water_|fresh_|gray_|black_|dump_|city_|lp_|fuel_|bath_|countertops|toilet)/,
+        part: 'plumbing',
+      },
+    ],
+    'plumbing',
+  ],
   ['lid', [{ near: /^(?:vents_roof|bath_fan|skylight|toilet|lp_tank|cooktop)/, part: self }]],
+  // outside: the wall is that of the coach, its corners and trim are seams
+  [
+    'wall walls',
+    [
+      { near: /^interior$|^$/, part: 'wall_stains', beside: indoors },
+      { near: skin, part: 'sidewall_structure', beside: outdoors },
+    ],
+    'wall_stains',
+  ],
+  [
+    'fiberglass',
+    [{ near: /^(?:front_cap|rear_cap|sidewall_structure|shower_tub|cab_over|ac_roof)$/, part: self }],
+    'body_paint',
+  ],
+  ['receiver', [{ near: /^(?:antenna_sat|tv_living|outside_tv|radio_nav)$/, part: self }], 'hitch_receiver'],
+  ['bra', [], 'protective_film'],
+  [
+    'corner corners',
+    [
+      { near: /^interior$|^$/, part: 'wall_stains', beside: indoors },
+      { near: /^(?:cab_over|front_cap|rear_cap|compartment_doors|windows_side|windshield)$/, part: self },
+      { near: /^(?:sealant_side|body_paint|sidewall_structure)$/, part: 'sealant_side' },
+      { near: /^roof_/, part: 'roof_seams' },
+    ],
+    'wall_stains',
+  ],
+  [
+    'trim molding moulding moldings mouldings',
+    [
+      { near: /^(?:roof_)/, part: 'roof_seams' },
+      {
+        near: /^(?:sealant_side|body_paint|sidewall_structure|compartment_doors|marker_lights)$/,
+        part: 'sealant_side',
+        beside: /^(?:caulk|caulked|caulking|sealant|silicone|butyl|putty|insert|exterior)$/,
+      },
+      { near: /^(?:slide|windows_side|windshield|entry_door|slide_inside|cabinets|headlamps)$/, part: self },
+      {
+        near: /^(?:dash_|driver_seat|passenger_seat|radio_nav|ignition_|cruise_|shades_cab|horn|steering)/,
+        part: 'dash_cracks',
+      },
+    ],
+  ],
+  [
+    'seal seals gasket gaskets weatherstrip weatherstripping weather-strip',
+    [
+      { near: /^slide/, part: 'slide_seals' },
+      {
+        near: /^(?:windows_side|entry_door|screen_door|compartment_doors|windshield|skylight|vents_roof|refrigerator|toilet|emergency_exit|bay_storage|rear_engine_door|headlamps|marker_lights|tail_lights|ac_roof|fuel_fill|lp_tank|oven|shower_tub)$/,
+        part: self,
+      },
+      { near: /awning/, part: 'slide_seals' },
+    ],
+  ],
+  [
+    'screen',
+    [
+      {
+        near: /^(?:camera_rear|radio_nav|monitor_panel|tv_living|outside_tv|dash_gauges|smart_controls|battery_monitor|tpms)$/,
+        part: self,
+      },
+      {
+        near: /^(?:entry_door|screen_door)$/,
+        part: 'screen_door',
+        beside: /^(?:tear|torn|tears|rip|ripped|mesh|bug|bugs|fly|flies|hole|holes|latch|latches|cat|dog)$/,
+      },
+      { near: /^windows_side$/, part: self },
+    ],
+  ],
+  [
+    'heater heaters',
+    [{ near: /^(?:mirrors|driver_seat|passenger_seat|fresh_tank|gray_tank|black_tank)$/, part: self }],
+    'furnace_run',
+  ],
+  [
+    'crank cranks handle handles knob knobs latch latches hinge hinges lock locks catch hasp hook hooks',
+    [
+      {
+        near: /awning|^(?:windows_side|vents_roof|antenna_sat|compartment_doors|entry_door|screen_door|emergency_exit|bay_storage|fuel_fill|safety_chain|hitch_receiver|tongue_jack|pin_box|ladder_rear|cabinets|interior_door|wardrobe|mirrors|toilet|countertops|bath_sink|shower_tub|refrigerator|oven|cooktop|rear_engine_door)$/,
+        part: self,
+      },
+    ],
+  ],
+  [
+    'cable cables',
+    [
+      {
+        near: /^(?:slide|entry_door|compartment_doors|spare_tire|brake_trailer|safety_chain|bay_storage|tow_plug|antenna_sat|solar_array|parking_brake)$/,
+        part: self,
+      },
+    ],
+    'battery_cables',
+  ],
+  [
+    'manual',
+    [{ near: /awning|^(?:tongue_jack|levelling_jacks|entry_step|shades_)/, part: self }],
+    'manuals_bag',
+  ],
 ];
 
 const table: Readonly<Record<string, Senses>> = wordTable(
@@ -75,13 +244,22 @@ const table: Readonly<Record<string, Senses>> = wordTable(
 /** True for a word of several meanings. */
 export const hasSenses = (word: string): boolean => table[word] !== undefined;
 
+/** True for one that names some part in any talk. */
+export const isAlwaysPart = (word: string): boolean => table[word]?.otherwise !== undefined;
+
 /**
- * The part meant by a word of several meanings. `recent` holds the parts talked about, newest first. `null` where the
+ * The part meant by a word of several meanings. `recent` holds the parts talked about, newest first, `around` the words near it. `null` where the
  * word has several meanings and none of them fits; `undefined` where it is no such word.
  */
-export function senseOf(word: string, recent: readonly string[]): string | null | undefined {
+export function senseOf(
+  word: string,
+  recent: readonly string[],
+  around: readonly string[] = [],
+): string | null | undefined {
   const senses = table[word];
   if (!senses) return undefined;
+  for (const sense of senses.of)
+    if (sense.beside && sense.part !== self && around.some((w) => sense.beside?.test(w))) return sense.part;
   for (const part of recent.slice(0, 6))
     for (const sense of senses.of) if (sense.near.test(part)) return sense.part === self ? part : sense.part;
   return senses.otherwise ?? null;

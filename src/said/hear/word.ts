@@ -1,5 +1,7 @@
 // Why: hearing works on one stream of words, each with its second, because cues split sentences anywhere.
+
 import type { Cue } from '../entry.ts';
+import { spelled } from './spelling.ts';
 
 /** What stands after a word: nothing, a comma or the like, or the end of a sentence. */
 export type Stop = 0 | 1 | 2;
@@ -39,6 +41,16 @@ const acronyms = new Set(
   ).split(' '),
 );
 
+/** Written without their apostrophe, and no other word. */
+const run: Readonly<Record<string, string>> = Object.assign(
+  Object.create(null),
+  Object.fromEntries(
+    "don't doesn't didn't won't can't couldn't wouldn't isn't aren't wasn't weren't hasn't haven't hadn't ain't shouldn't that's there's what's here's he's she's they're you're you've we've i've i'm they've you'll they'll it'll that'll where's who's everything's nobody's somebody's"
+      .split(' ')
+      .map((w) => [w.replace("'", ''), w]),
+  ),
+);
+
 /** Splits a written word into its spoken pieces, lower case and bare. */
 export function piecesOf(written: string): string[] {
   const low = written
@@ -48,18 +60,20 @@ export function piecesOf(written: string): string[] {
     .replace(/^[^a-z0-9$#.+\-\u00bc-\u00be\u00e0-\u024f]+/, '')
     .replace(/[^a-z0-9%°'\u00bc-\u00be\u00e0-\u024f]+$/, '');
   if (low === '') return [];
+  if (/^a\/cs?(?:'s)?$/.test(low)) return low === 'a/c' ? ['ac'] : low === "a/c's" ? ['ac', "'s"] : ['acs'];
   if (/^(?:[a-z]\.)+[a-z]?$/.test(low) || /^[a-z](?:\.[a-z])+$/.test(low)) return [low.replaceAll('.', '')];
   const money = low.startsWith('$') ? ['$'] : [];
   const bare = low.replace(/^\$/, '');
   if (/^-?\d/.test(bare)) return [...money, ...numeric(bare)];
   const out: string[] = [];
   for (const piece of bare.split(/[-–—/]+/)) {
-    const half = piece.replace(/^\.+|\.+$/g, '');
+    const plain = piece.replace(/^\.+|\.+$/g, '');
+    const half = run[plain] ?? plain;
     const m = clitic.exec(half);
     if (m?.[1] && m[2]) out.push(m[1], m[2]);
     else if (half !== '' && half !== "'") out.push(half.replace(/^'|'$/g, ''));
   }
-  return [...money, ...out.filter((p) => p !== '')];
+  return [...money, ...out.filter((p) => p !== '').map(spelled)];
 }
 
 /** "12.7v" -> 12.7, v; "41b" -> 41, b; "3/4" stays one; "6-volt" -> 6, volt; "10k" -> 10, k; "2-1/2" -> 2, 1/2. */

@@ -7,7 +7,7 @@ import { type VerbSense, type VerbUse, verbUses } from './verb-table.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const softeners = set(
-  "right back straight just all really real pretty nice nicely so good both the way it them 'em up out in a",
+  "right back straight just all really real pretty nice nicely so good both the way it them 'em up out in a full complete whole plenty of good great lots through one",
 );
 const articles = set('a an the my your our his her their its this that some more');
 /** What spoils the good news when it follows within a few words. */
@@ -46,6 +46,12 @@ function tailIsGood(talk: Talk, clause: Clause, at: number): boolean {
   for (let k = at; k < Math.min(clause.to, at + 3); k++) {
     if ((words[k - 1]?.stop ?? 0) > 0 || clause.mentions.some((m) => m.from === k)) return true;
     const n = words[k]?.norm ?? '';
+    // "clunks over after about twenty-five seconds"
+    if (
+      /^(?:after|in|within|at)$/.test(n) &&
+      [1, 2, 3].some((d) => k + d < clause.to && talk.marks.numberAt.from(k + d) !== undefined)
+    )
+      return true;
     if (/^(?:and|but|it|they|no|i|we|then|not|never|won't|doesn't)$/.test(n)) return true;
     if (spoilers.has(n)) return false;
     if (defectPhrases.at(words, k) && n !== 'cold') return false;
@@ -113,6 +119,31 @@ function partsMeant(talk: Talk, clause: Clause, i: number, sense: VerbSense, s: 
   return [near];
 }
 
+const burns =
+  /^(?:engine|generator|furnace|water_heater|hydronic|refrigerator|cooktop|oven|ac_|inverter|coach$|front_engine)/;
+const dying = /^(?:dies|died|die|quits|quit|stalls|stalled|dying|conks|shuts|craps|goes)$/;
+/** True where what began ends again by itself in the same sentence: "fires up but dies". */
+function diesAfter(talk: Talk, clause: Clause, i: number): boolean {
+  const { words, sentenceOf } = talk.marks;
+  let turn = false;
+  if (!burns.test(talk.partFor(i, i + 1, clause) ?? '')) return false;
+  for (let k = i + 1; k < i + 12 && sentenceOf[k] === clause.sentence; k++) {
+    const n = words[k]?.norm ?? '';
+    if (/^(?:and|but|then)$/.test(n)) turn = true;
+    if (!turn) continue;
+    if (/^(?:shuts|goes|craps|conks)$/.test(n))
+      return (
+        /^(?:off|out|down)$/.test(words[k + 1]?.norm ?? '') &&
+        /^(?:itself|right)$/.test(words[k + 2]?.norm ?? 'right') &&
+        n !== 'shuts'
+      );
+    if (dying.test(n)) return true;
+    if (/^(?:won't|doesn't|don't|wont)$/.test(n) && /^(?:stay|keep)$/.test(words[k + 1]?.norm ?? ''))
+      return true;
+  }
+  return false;
+}
+
 /** True where this use of the verb says no more than how something was left, is fuelled, or goes on failing. */
 function saysLittle(talk: Talk, clause: Clause, i: number, use: VerbUse, s: Subject): boolean {
   const { words } = talk.marks;
@@ -124,6 +155,19 @@ function saysLittle(talk: Talk, clause: Clause, i: number, use: VerbUse, s: Subj
   if (use.form === 'past' && s.is === 'named' && word !== 'lit') {
     if (leftSo.has(word)) return !s.all && !well.test(next);
   }
+  // "fourteen one at idle": under what it was read
+  if (
+    use.verb === 'idle' &&
+    use.form === 'base' &&
+    /^(?:at|off|high|fast|low|above|from)$/.test(words[i - 1]?.norm ?? '')
+  )
+    return true;
+  // "it starts and then it dies"
+  if (
+    /^(?:start|fire|light|crank|catch|come|turn|kick|run|ignite)$/.test(use.verb) &&
+    diesAfter(talk, clause, i)
+  )
+    return true;
   if (use.verb === 'run' && next === 'on' && /^(?:which|that)$/.test(s.word ?? '')) return true;
   return (
     (use.verb === 'crank' && next === 'for') ||

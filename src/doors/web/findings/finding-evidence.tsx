@@ -2,6 +2,7 @@
 import { Link } from 'wouter';
 import { cautionOf } from '../../../judged/caution.ts';
 import type { Finding } from '../../../judged/finding.ts';
+import { sayAsked } from '../../words/say-asked.ts';
 import { sayDoubt } from '../../words/say-evidence.ts';
 import { sayCitation, sayLimit } from '../../words/say-limit.ts';
 import { sayMoneyRange } from '../../words/say-money-range.ts';
@@ -116,6 +117,12 @@ export function FindingEvidence({ finding: f }: { finding: Finding }) {
               {job.hours && `, ${job.hours[0]} to ${job.hours[1]} hours`}
               {job.cost && `, ${sayMoneyRange(job.cost)}`}
             </dd>
+            {job.asked && (
+              <>
+                <dt>asked for</dt>
+                <dd>{job.asked.map(sayAsked).join('; ')}</dd>
+              </>
+            )}
           </>
         )}
         <dt>how to look</dt>
