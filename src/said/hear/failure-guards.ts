@@ -109,7 +109,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (/^scratch$/.test(n)) return next === 'that' || next === 'it';
   if (/^slow(?:ly|er)?$/.test(n))
     return (
-      !/^(?:is|'s|are|'re|was|were|real|really|pretty|little|bit|run|runs|move|moves|come|comes|go|goes|going|too|very|kinda|so|awful|awfully|hair|tad|ran|somewhat|pulls|cools|heats|opens|closes|fills|drains|charges|cranks|turns|retracts|extends|lifts|painfully|being|kind|sort|of|up|down|in|out|it|them|seems|mighty)$/.test(
+      !/^(?:is|'s|are|'re|was|were|real|really|pretty|little|bit|run|runs|move|moves|come|comes|go|goes|going|too|very|kinda|so|awful|awfully|hair|tad|ran|somewhat|pulls|cools|heats|opens|closes|fills|drains|charges|cranks|turns|retracts|extends|lifts|painfully|going|coming|moving|draining|opening|closing|filling|turning|cooling|heating|charging|working|cranking|retracting|extending|being|kind|sort|of|up|down|in|out|it|them|seems|mighty)$/.test(
         norm(i - 1),
       ) &&
       !/^(?:to|leak|on|going|coming|drip|leaks|retract|extend|crank|response)$/.test(next) &&

@@ -19,7 +19,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'fails',
-    'dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput,  done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
+    'rolls away, rolls on the hill, black picture, black screen, blue screen, picture is black, screen is black, only black, out of air, dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput,  done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
       "not a peep, not a click, not a sound, not a spark, not a flicker, nary a, nothing comes out, nothing came out, nothing there, nothing out of it, got nothing, gets nothing, get nothing, gives nothing, deader, don't do squat, doesn't do squat, does squat, don't do nothing, doesn't do nothing, doesn't do anything, won't do anything, don't do anything, did nothing, ain't doing nothing, ain't worth, has had it, had its day, have had it, ain't doing squat, not doing anything, not doing nothing, doing nothing, no sign of life, no signs of life, no life in it, no juice, not getting any, finished, ruined, wrecked, useless, worthless, a goner, goner, garbage, scrap, non operational, nonoperational, non functional, defunct, dark, blank",
   ],
   [

@@ -254,6 +254,29 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     if (part && !uncounted.has(part)) return { part, aspect: 'count', count: value, sure: true };
   }
   const before = clause.mentions.filter((m) => m.to <= span.from).at(-1);
+  // "keys I have received two", "slides there are three"
+  if (
+    before &&
+    value > 1 &&
+    value <= 14 &&
+    before.from - clause.from <= 2 &&
+    (span.bare === clause.to || words[span.bare - 1]?.stop !== 0) &&
+    before.to < span.from &&
+    span.from - before.to <= 4 &&
+    words
+      .slice(before.to, span.from)
+      .every((w) =>
+        /^(?:i|we|you|they|he|she|it|there|have|has|had|got|get|received|found|count|counted|see|are|is|exist|with|only|'ve|'s)$/.test(
+          w.norm,
+        ),
+      ) &&
+    words
+      .slice(before.to, span.from)
+      .some((w) => /^(?:have|has|had|got|received|found|count|counted|see|there|exist|'ve)$/.test(w.norm)) &&
+    before.parts[0] &&
+    !uncounted.has(before.parts[0])
+  )
+    return { part: before.parts[0], aspect: 'count', count: value, sure: true };
   const alone = span.bare === clause.to || words[span.bare - 1]?.stop !== 0 || next === 'total';
   const isAll = words[span.from - 1]?.norm === 'all' && value > 1;
   const part =
