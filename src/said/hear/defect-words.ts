@@ -5,6 +5,7 @@ import { failureIdioms } from './failure-idioms.ts';
 import { powerFailures } from './failure-power.ts';
 import { failureVerbs } from './failure-verbs.ts';
 import { formsOf } from './inflect.ts';
+import { skinFailures } from './skin-words.ts';
 
 /** What a failure word says. `noun`: a thing that can be denied ("no cracks"); `of`: only of these parts. */
 export interface DefectWord {
@@ -437,6 +438,11 @@ say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took
 
 for (const [aspect, state, phrases, isNoun] of powerFailures)
   for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...(isNoun ? noun : {}) };
+for (const [aspect, state, nouns, others] of skinFailures) {
+  for (const p of nouns.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state, noun: true };
+  for (const p of others.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state };
+}
+say('wear', 'worn', 'hard', near);
 for (const [aspect, state, phrases] of failureIdioms)
   for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
 for (const [aspect, state, nouns, verbs] of failureVerbs)

@@ -20,6 +20,10 @@ const implied: Readonly<Record<string, string>> = wordTable({
   peel: 'body_paint',
 });
 
+/** The part that a failure word implies by itself. */
+export const impliedBy = (word: DefectWord): string | undefined =>
+  implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
+
 /** What some parts do when all is well: a receptacle trips, magnets hum. */
 const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
   [/^trip(?:s|ped|ping)?$/, /^outlets_gfci$/],
@@ -77,7 +81,7 @@ export function failedPart(
         /^(?:engine|dash_gauges|cruise_control|odometer|steering_gear|engine_oil)$/.test(part));
     if (meant && vague) return meant;
   }
-  const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
+  const wanted = impliedBy(word);
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;
   if (wanted === 'alignment' && !/brake|steering|alignment|tire|suspension|hitch|tow/.test(part))

@@ -45,6 +45,14 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     return next === 'water' || norm(i + length + 1) === 'cold';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
   if (n === 'soft') return afterSoft.test(next);
+  // only what should be soft is spoilt by being hard
+  if (n === 'hard')
+    return (
+      !/^(?:|and|now|as|too|but|in|at|on|from)$/.test(next) ||
+      !/^(?:slide_seals|roof_sealant|sealant_side|wipers_washers|windows_side|valve_stems|belts_hoses)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
+    );
   if (n === 'low')
     return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage|range|gear|point|points|pressure)$/.test(
       next,
@@ -61,7 +69,8 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     return (
       /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground|on|against)$/.test(next) ||
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
-      talk.marks.numberAt.to(i) !== undefined
+      talk.marks.numberAt.to(i) !== undefined ||
+      /^(?:roof_|sidewall|floor_|body_paint|front_cap|wall_)/.test(talk.partFor(i, i + 1, clause) ?? '')
     );
   if (n === 'plugged') return /^(?:in|into|it|to|up)$/.test(next) && norm(i + 2) !== 'with';
   if (n === 'shot') return norm(i - 1) === 'a' || /^(?:of|at|with|it|a)$/.test(next);

@@ -15,6 +15,11 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
         "wired right, wired correctly, wired correct, correctly wired, properly wired, correct wiring, labelled, labeled, all labelled, all labeled, all marked, like it should, like they should, as it should, as they should, the way it should, the way they should, like it's supposed to, like it is supposed to, like they're supposed to, like they are supposed to, as it's supposed to, the way it's supposed to, does its job, doing its job, do their job, does its thing, doing its thing, do their thing, does what it should, does what it's supposed to, does what it is supposed to",
       ],
       [
+        'good',
+        'alright, all right, has life left, have life left, plenty of life left, life left in, life left in it, life left in them, seated, fully seated, seated good, seated well, sits right, sit right, sits flush, sit flush, sits tight, sit tight, fits tight, fit tight, fits good, fits well, fits right, lines up, line up, well lit, soft and supple, nice and soft, still soft, soft and pliable, like glass, like a mirror, solid underfoot, firm underfoot, a good shine, a nice shine, a great shine, a good gloss, a nice gloss, a deep gloss, has shine, shines, gleams, gleaming',
+      ],
+      ['good', "doesn't give, does not give, don't give, hasn't faded, haven't faded, not faded"],
+      [
         'sound',
         'uncracked, undamaged, unmarked, unbroken, undented, unscratched, crack free, leak free, rust free, dent free, nothing gives, nothing gave, whole, solid, sound, sturdy, firm, rock solid, strong, stout, robust, in one piece, holding up, holding up well, holding up fine, holding up good, holding up okay, held up well',
       ],
@@ -36,7 +41,7 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
       ],
       [
         'straight',
-        'straight, tracks straight, drives straight, runs straight, square, flush, true, even, level, straight and true, straight as an arrow, in line, in a straight line, lined up',
+        'flat, flat and straight, straight and flat, straight, tracks straight, drives straight, runs straight, square, flush, true, even, level, straight and true, straight as an arrow, in line, in a straight line, lined up',
       ],
       ['quiet', 'quiet, shifts smooth, shifts smoothly, quiet running, smooth running'],
       [

@@ -1,6 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
+import { impliedBy } from './failed-part.ts';
 import { defectPhrases, isKnownWord, typePhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
@@ -189,7 +190,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   // "two will not lock", "two dead", "a dozen little spots"
   for (let k = span.bare; k < Math.min(clause.to, span.bare + 3) && joined; k++) {
     const defect = defectPhrases.at(words, k);
-    const part = parts[0];
+    const plain = parts[0];
+    const wanted = defect?.values[0] && plain === 'coach' ? impliedBy(defect.values[0]) : undefined;
+    const part = wanted ?? plain;
     if (
       part &&
       value > 1 &&

@@ -3,6 +3,7 @@ import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { hearHistory, hearPapers } from './hear-history.ts';
 import { defectPhrases, goodPhrases } from './lexicon.ts';
+import { isPieceSubject } from './piece-nouns.ts';
 import { denialBefore, draftOf, subjectOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 
@@ -125,6 +126,7 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       (before !== undefined ||
         /^(?:it|they|these|those|everything|both|all|and|he|she|rest|others)$/.test(lead) ||
         clause.places.some((p) => p.from <= clause.from + 1 && p.to <= i && i - p.to <= 3) ||
+        isPieceSubject(words, first, i) ||
         (lead === 'that' && !/^feel|^sound/.test(norm(i - 1)))) &&
       !/^(?:i|we|you)$/.test(norm(i - 2));
     const at = i + good.length;

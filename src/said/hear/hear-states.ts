@@ -150,6 +150,18 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           hit.length,
         ),
       );
+    } else if (!denied && word.state === 'soft' && /^(?:slide_seals|belts_hoses|valve_stems)$/.test(part)) {
+      // seals ought to be soft
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          { part, aspect: 'condition', state: 'good', sense: 'condition', polarity: 'good', weight: 0.7 },
+          i,
+          hit.length,
+        ),
+      );
     } else if (!denied) {
       out.push(
         draftOf(

@@ -229,7 +229,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         const person = /^(?:i|we|you)$/.test(norm(i - denial - 1)) || /^(?:i|we)$/.test(norm(i - denial - 2));
         const loose =
           (/^(?:go|goes|went)$/.test(n) && norm(i + 1) === 'through') ||
-          /^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n);
+          (/^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n) &&
+            !(/^(?:move|shut)$/.test(n) && /^(?:won't|doesn't|don't|wouldn't|not)$/.test(norm(i - denial))));
         const could =
           person &&
           /^(?:can't|cannot|couldn't|not)$/.test(norm(i - denial)) &&

@@ -28,7 +28,7 @@ const verbWhen = words_(
   "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most she he never always only now actually we'll they'll it'll",
 );
 const verbish = words_(
-  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
+  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm latches latch locks lock cranks crank hooks hook',
 );
 const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
 /** Words that name a part only where its family is talked about. */
@@ -264,6 +264,7 @@ const isWeak = (said: string): boolean =>
 /** A washer is one of clothes unless the talk was of glass and its wipers. */
 const washes = /^(?:wipers_washers|windshield|dash_gauges|headlamps|mirrors|horn|engine|front_cap)$/;
 
+const stationOf = (part: string): string | undefined => partOf(part)?.station;
 function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
   if (parts.length < 2) return parts;
   if (/^washers?$/.test(said)) {
@@ -274,7 +275,8 @@ function inOrder(parts: readonly string[], recent: readonly string[], said: stri
     (recent.includes('generator') ? parts.find((p) => p === 'generator_slide') : undefined) ??
     parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??
     recent.find((r) => parts.includes(r)) ??
-    recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
+    recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined) ??
+    (recent[0] === undefined ? undefined : parts.find((p) => stationOf(p) === stationOf(recent[0] ?? '')));
   return near ? [near, ...parts.filter((p) => p !== near)] : parts;
 }
 

@@ -157,6 +157,7 @@ const rows: readonly string[] = [
   'invert | inverter_\\w+ | - | -',
   'burn | lamp flame | all both too also complete completely permanent always . fine good bright blue clean steady even evenly right | -',
   'line meet mate | shut move | up flush - . | -',
+  'fit | shut move slide_seals | . good tight right flush square well nice snug | -',
   'glow shine flash blink | lamp fireplace | - | -',
   'play | play | - | -',
   'show display read register | show | fine good right clear clearly true correct correctly up | -',

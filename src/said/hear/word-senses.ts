@@ -151,6 +151,19 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ['receiver', [{ near: /^(?:antenna_sat|tv_living|outside_tv|radio_nav)$/, part: self }], 'hitch_receiver'],
   ['bra', [], 'protective_film'],
   [
+    'sidewall sidewalls',
+    [
+      {
+        near: /^(?:tire|spare_tire|wheels_lugs|valve_stems|tpms)$/,
+        part: 'tire',
+        beside:
+          /^(?:tire|tires|tread|checking|checked|cords?|ply|dot|psi|weather|rubber|duals?|inner|inners|outer|outers|steer|steers|tag|axle)$/,
+      },
+    ],
+    'sidewall_structure',
+  ],
+  ['arm arms', [{ near: /awning|^(?:wipers_washers|mirrors|slide|antenna_sat|tow_bar)$/, part: self }]],
+  [
     'corner corners',
     [
       { near: /^interior$|^$/, part: 'wall_stains', beside: indoors },
