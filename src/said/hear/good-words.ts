@@ -16,7 +16,7 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
       ],
       [
         'good',
-        'alright, all right, has life left, have life left, plenty of life left, life left in, life left in it, life left in them, seated, fully seated, seated good, seated well, sits right, sit right, sits flush, sit flush, sits tight, sit tight, fits tight, fit tight, fits good, fits well, fits right, lines up, line up, well lit, soft and supple, nice and soft, still soft, soft and pliable, like glass, like a mirror, solid underfoot, firm underfoot, a good shine, a nice shine, a great shine, a good gloss, a nice gloss, a deep gloss, has shine, shines, gleams, gleaming',
+        'has life left, have life left, plenty of life left, life left in, life left in it, life left in them, seated, fully seated, seated good, seated well, sits right, sit right, sits flush, sit flush, sits tight, sit tight, fits tight, fit tight, fits good, fits well, fits right, lines up, line up, well lit, soft and supple, nice and soft, still soft, soft and pliable, like glass, like a mirror, solid underfoot, firm underfoot, a good shine, a nice shine, a great shine, a good gloss, a nice gloss, a deep gloss, has shine, shines, gleams, gleaming',
       ],
       ['good', "doesn't give, does not give, don't give, hasn't faded, haven't faded, not faded"],
       [

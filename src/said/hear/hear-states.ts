@@ -150,7 +150,7 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           hit.length,
         ),
       );
-    } else if (!denied && word.state === 'soft' && /^(?:slide_seals|belts_hoses|valve_stems)$/.test(part)) {
+    } else if (!denied && word.state === 'soft' && /^slide_seals$/.test(part)) {
       // seals ought to be soft
       out.push(
         draftOf(

@@ -41,7 +41,7 @@ export const skinFailures: readonly Row[] = [
     'separated',
     'separated',
     'wrinkle, wrinkles, loose spots, loose spot, void, voids, gap in it',
-    'wrinkled, wrinkly, tented, tented up, puckered, receding, receded, shrunk, shrunken, shrunk back, shrinking, shrank, pulled back, pulling back, drawn back, coming up, curled, curling, curled up, curling up, curls, lifted up, raised up, letting loose, working loose, unstitched, stitching gone, stitching is gone, stitching let go, unseated, not seated, popped up, popping out, backed out, backing out, proud',
+    'wrinkled, wrinkly, tented, tented up, puckered, receding, receded, shrunk, shrunken, shrunk back, shrinking, shrank, pulled back, pulling back, drawn back, coming up at the, coming up along the, coming up round, coming up around, curled, curling, curled up, curling up, curls, lifted up, raised up, letting loose, working loose, unstitched, stitching gone, stitching is gone, stitching let go, unseated, not seated, popped up, popping out, backed out, backing out, proud',
   ],
   [
     'faded',
