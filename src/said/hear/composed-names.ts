@@ -107,7 +107,7 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
   cooktop: [
     ...each(
       'stove, range, cooktop, cook top, stovetop',
-      'igniter, ignitor, sparker, spark, grate, grates, flame, lid, glass, glass top, glass lid, glass cover, light',
+      'igniter, ignitor, sparker, grate, grates, lid, glass, glass top, glass lid, glass cover',
     ),
     ...each('hood', 'fan, light, filter, vent'),
     'griddle',
@@ -169,6 +169,8 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     ),
     'whole house canister',
     'filter bowl',
+    'cartridge',
+    'filter element',
     'water purifier',
   ],
   plumbing: [

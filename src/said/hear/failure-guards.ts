@@ -102,6 +102,19 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
   if (/^split/.test(n)) return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
   if (/^(?:settle[sd]?|leans)$/.test(n)) return next === 'in' || (next === 'down' && norm(i + 2) === 'on');
+  // the split of an air conditioner is what it cools by
+  if (n === 'split' || n === 'splits')
+    if (
+      /^(?:degree|degrees|temp|temperature|good|nice|delta|decent|air)$/.test(norm(i - 1)) ||
+      talk.marks.numberAt.to(i) !== undefined ||
+      (/^(?:of|was|is)$/.test(next) && /^(?:ac_|ducts|thermo)/.test(talk.recent[0]?.parts[0] ?? ''))
+    )
+      return true;
+  // bypassed for the winter is no fault
+  if (/^bypass/.test(n))
+    return talk.marks.words
+      .slice(Math.max(0, i - 14), i + 14)
+      .some((w) => /^(?:winter\w*|antifreeze|freeze|freezing|cold|storage)$/.test(w.norm));
   if (n === 'rips' || n === 'bubble') return next === 'through' || next === 'level';
   if (n === 'dark')
     return (

@@ -143,6 +143,11 @@ export const failureIdioms: readonly Row[] = [
     'on the low side, low side, running low, a quart low, down a quart, half a quart low, quart low, way down, below the plates, under the plates, below the mark, under the minimum, at the minimum, off the stick, off the dipstick, under half, short of full, not full, needs topping, needs water, bone dry in the, low water, below the fill',
   ],
   [
+    'operates',
+    'fails',
+    'blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
+  ],
+  [
     'reading',
     'fails',
     "is jumping, jumps around, jumping around, bouncing around, off by, way off, wrong, not accurate, inaccurate, unreliable, can't be trusted, don't trust, not to be trusted, out to lunch",

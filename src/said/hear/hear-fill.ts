@@ -62,6 +62,13 @@ export function hearFill(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
     const to = i + hit.length;
     if (clause.mentions.some((m) => m.from <= i && i < m.to)) continue;
     if (words[to - 1]?.stop === 0 && notFull.test(words[to]?.norm ?? '')) continue;
+    // "a third full" is a share
+    if (
+      /^(?:half|third|thirds|quarter|quarters|fourth|fourths|fifth|fifths|eighth|eighths|percent|way|not|isn't|ain't)$/.test(
+        norm(i - 1),
+      )
+    )
+      continue;
     if (talk.marks.numberAt.to(i) && state === 'full') continue;
     let shown = -1;
     for (let k = i - 1; k >= Math.max(clause.from, i - 4); k--) if (shows.test(norm(k))) shown = k;

@@ -3,6 +3,7 @@
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
+import { brokenNo, isTurned, notGotten } from './no-work.ts';
 import { leftOut, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
@@ -67,6 +68,12 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     if (taken[i] || talk.scopes.elsewhere[i]) continue;
     const n = norm(i);
     const inMention = clause.mentions.some((m) => m.from <= i && i < m.to);
+    const denied = brokenNo(talk, clause, i) ?? notGotten(talk, clause, i);
+    if (denied) {
+      put(fails(denied.part), i, denied.length);
+      i += denied.length - 1;
+      continue;
+    }
     // "no heat", "no picture"
     if (
       n === 'no' &&
@@ -79,8 +86,13 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         norm(i + 2),
       )
     ) {
+      const near = clause.mentions.find((m) => m.from > i && m.from - i <= 5);
       const part =
+        clause.mentions.find((m) => m.from === i + 1 && m.to > i + 2)?.parts[0] ??
         clause.mentions.find((m) => m.to <= i)?.parts[0] ??
+        (near && words.slice(i + 2, near.from).some((w) => /^(?:at|in|from|on|to|of|out)$/.test(w.norm))
+          ? near.parts[0]
+          : undefined) ??
         (clause.to - clause.from <= 4 ? talk.partFor(i, i + 2, clause) : undefined);
       if (part) {
         put(fails(part), i, 2);
@@ -185,7 +197,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       denial !== undefined &&
       i - denial < said.from &&
       (!/^(?:no|none|not|neither)$/.test(norm(i - denial)) || norm(i - denial - 1) === 'me');
-    if (said && (denial === undefined || outside)) {
+    if (said && (denial === undefined || outside) && !isTurned(talk, i, said.length)) {
       for (const part of said.parts)
         if (answeredNo) put(fails(part), i, said.length);
         else

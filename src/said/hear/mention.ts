@@ -4,8 +4,9 @@ import { partOf } from '../../catalogue/index.ts';
 import { batteryBySide } from './battery-by-side.ts';
 import { isTester } from './instrument.ts';
 import { kinOf } from './kin.ts';
-import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
+import { partPhrases, weakParts } from './lexicon.ts';
 import { isSteeringWheel } from './meant-by-words.ts';
+import { isAside, isOfBefore, isTool } from './mention-aside.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
@@ -20,10 +21,6 @@ export interface Mention {
 }
 
 const words_ = (text: string): Set<string> => new Set(text.split(' '));
-const asideBefore = words_(
-  'by near behind over under underneath above below beside around at next beneath inside',
-);
-const articles = words_('the a an this that your my these those his her its');
 const verbWhen = words_(
   "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most she he never always only now actually we'll they'll it'll",
 );
@@ -278,69 +275,4 @@ function inOrder(parts: readonly string[], recent: readonly string[], said: stri
     recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined) ??
     (recent[0] === undefined ? undefined : parts.find((p) => stationOf(p) === stationOf(recent[0] ?? '')));
   return near ? [near, ...parts.filter((p) => p !== near)] : parts;
-}
-
-const placing = words_('front rear back left right driver passenger side upper lower top bottom other');
-/** "I put the charger on it", "with the air on", "our ladder": a thing used for the look, not looked at. */
-function isTool(words: readonly Word[], i: number, to: number): boolean {
-  const norm = (k: number): string => words[k]?.norm ?? '';
-  if (norm(i - 1) === 'our' && /^(?:ladder|meter|light|cord|gauge)s?$/.test(norm(to - 1))) return true;
-  let back = i - 1;
-  while (
-    back > i - 4 &&
-    (articles.has(norm(back)) || /^(?:both|a|some|two|three|all|one|roof)$/.test(norm(back)))
-  )
-    back--;
-  // "with the furnace running and a burner lit"
-  if (norm(back) === 'and' && back < i - 1)
-    for (let k = back - 1; k > back - 7 && words[k]?.stop === 0; k--)
-      if (/^(?:with)$/.test(norm(k))) {
-        back = k;
-        break;
-      }
-  return (
-    /^(?:put|hooked|with|plugged|had)$/.test(norm(back)) &&
-    back < i - 1 &&
-    /^(?:on|off|running|going|lit|unplugged|disconnected)$/.test(norm(to)) &&
-    words[to - 1]?.stop === 0
-  );
-}
-
-/** "The topper on the rear slide": the second only says which topper. */
-function isOfBefore(words: readonly Word[], i: number, last: Mention | undefined, weak: boolean): boolean {
-  if (!last || last.weak || last.aside || weak) return false;
-  let back = i - 1;
-  while (back > last.to && (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? '')))
-    back--;
-  return (
-    back === last.to &&
-    /^(?:on|of|in|for|to)$/.test(words[back]?.norm ?? '') &&
-    words[last.to - 1]?.stop === 0 &&
-    words[back]?.stop === 0
-  );
-}
-
-/** True when the words before `i` only say where: "over the sink", "next to the fridge". */
-function isAside(words: readonly Word[], i: number): boolean {
-  let back = i - 1;
-  while (
-    back > i - 5 &&
-    words[back]?.stop === 0 &&
-    (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? ''))
-  )
-    back--;
-  const a = words[back]?.norm ?? '';
-  const b = words[back - 1]?.norm ?? '';
-  if (words[back]?.stop !== 0) return false;
-  if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
-  if (a === 'inside' && back === i - 1) return false;
-  if (a === 'of' && /^(?:front|out)$/.test(b)) return true;
-  // "sags away from the ceiling", "folds out into a bed", "makes a bed"
-  if (a === 'from') return /^(?:away|off|down|out|up|back|inches|inch)$/.test(b);
-  if (a === 'into')
-    return /^(?:out|down|over|flat|up|folds?|folded|makes?|turns?|converts?|changes?|opens?|goes)$/.test(b);
-  if (/^(?:makes?|making|made)$/.test(a) && back < i - 1 && /^beds?$/.test(words[i]?.norm ?? '')) return true;
-  if (/^(?:on|onto|against|into)$/.test(a) && /[aeiouy].*ing$/.test(b) && defectPhrases.at(words, back - 1))
-    return true;
-  return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

@@ -151,6 +151,15 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     /^(?:10|15|20|25|30|35|40|50|60)$/.test(String(span.readings[0]?.value))
   )
     return true;
+  // "it's ninety out": the weather
+  if (
+    next === 'out' &&
+    /^(?:'s|is|was)$/.test(before) &&
+    norm(span.from - 2) === 'it' &&
+    (words[span.to - 1]?.stop ?? 0) === 0 &&
+    (span.to + 1 >= clause.to || (words[span.to]?.stop ?? 0) > 0)
+  )
+    return true;
   if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;
   for (let i = clause.from; i < clause.to; i++)
     if (

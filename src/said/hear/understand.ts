@@ -17,6 +17,7 @@ import { hearIdentity } from './hear-identity.ts';
 import { hearLikewise } from './hear-likewise.ts';
 import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
+import { hearOff } from './hear-off.ts';
 import { hearOne, hearTries } from './hear-one.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
@@ -136,6 +137,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ...hearRoad(talk, clause, taken),
     ...hearDrive(talk, clause, taken),
     ...hearAnswer(talk, clause, taken),
+    ...hearOff(talk, clause, taken),
   ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
