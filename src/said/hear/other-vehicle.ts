@@ -3,7 +3,7 @@ import { phraseList } from './phrase-index.ts';
 import type { Word } from './word.ts';
 
 const vehicle =
-  /^(?:coach|coaches|rig|rigs|unit|units|trailer|trailers|van|vans|motorhome|motorhomes|bus|buses|camper|campers|truck|trucks|pickup|popup|pop-up|car|hauler|class|wheel|one|ones|toy|machine|'un)$/;
+  /^(?:coach|coaches|rig|rigs|unit|units|trailer|trailers|van|vans|motorhome|motorhomes|bus|buses|camper|campers|truck|trucks|pickup|popup|pop-up|car|hauler|class|wheel|one|ones|toy|machine|pusher|pushers|gasser|gassers|diesel|diesels|rv|rvs|house|'un)$/;
 const otherDet = phraseList(
   'another,my own,our own,the other,some other,any other,a different,the last,the next,my last,our last,my first,our first,my old,our old,his old,her old,their old,my other,our other,the previous,every,most,any'.split(
     ',',
