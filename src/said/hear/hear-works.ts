@@ -12,6 +12,10 @@ import { neededThings } from './work-words.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
+/** Where "no water" is a fault; elsewhere none is wanted. */
+const givesWater =
+  /pump|sink|shower|toilet|heater|ice_maker|wash|city_water|countertop|kitchen|flush|plumbing|fresh|outside_kitchen|hydronic|filter|wipers/;
+
 /** Said by somebody who did it: "I ran it", "we tested both". */
 const done = set(
   'ran tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
@@ -78,6 +82,12 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     if (
       n === 'no' &&
       neededThings.has(norm(i + 1)) &&
+      !(
+        norm(i + 1) === 'water' &&
+        !givesWater.test(
+          clause.mentions.find((m) => m.to <= i)?.parts[0] ?? talk.partFor(i, i + 2, clause) ?? '',
+        )
+      ) &&
       words[i]?.stop === 0 &&
       i + 1 < clause.to &&
       !defectPhrases.at(words, i + 2) &&

@@ -142,7 +142,9 @@ export function otherVehicleAt(words: readonly Word[], i: number): { readonly le
       /^(?:coach|rig|trailer|van|bus|motorhome|unit|camper)$/.test(norm(i + 1)) &&
       joined(i + 1) &&
       /^(?:next|beside|across|that|we|i)$/.test(norm(i + 2)) &&
-      /^(?:stood|sat|was|door|had|sold|came|to|took)$/.test(norm(i + 3)) &&
+      /^(?:stood|sat|was|door|had|sold|came|to|took|did|saw|looked|drove|inspected|checked|bought|traded|owned|lost|worked|tested|rented|got|ran|have)$/.test(
+        norm(i + 3),
+      ) &&
       norm(i + 2) !== n
     )
       return { length: 4 };

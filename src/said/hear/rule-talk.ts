@@ -152,6 +152,19 @@ function thresholds(
         return;
       }
     }
+    // "they run a thousand hours between rebuilds"
+    if (
+      k === lead + 1 &&
+      /^(?:they|these|those|it)$/.test(norm(lead)) &&
+      /^(?:run|go|do|get|make|hold|cost|live|take|need)$/.test(n) &&
+      words
+        .slice(k, to)
+        .some((w) => /^(?:between|easy|easily|average|usually|apiece|forever|normally)$/.test(w.norm)) &&
+      hasNumber(marks, k, to)
+    ) {
+      mark(from, to);
+      return;
+    }
     // "they're only good for ten years", "good for ten thousand", "you're allowed two", "seven years they last"
     const allowed =
       n === 'allowed' ||

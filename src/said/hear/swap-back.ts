@@ -125,6 +125,22 @@ const isLike = (a: Draft, b: Draft): boolean =>
 /** "Sixty-five then.", "okay, go with ninety-nine": words around a number that settle it. */
 const settles = /^(?:then|final|it is|that's it|put|write|go with|we'll say|let's say)$/;
 
+/** "Sixty-six or fifty-six? Fifty-six.": the answer to a choice of two numbers. */
+function isChosen(marks: Marks, at: number): boolean {
+  const { words, sentenceOf, numberAt } = marks;
+  let i = at;
+  while (i > 0 && at - i < 4 && sentenceOf[i - 1] === sentenceOf[at]) i--;
+  if (!words[i - 1]?.asks) return false;
+  let numbers = 0;
+  let or = false;
+  const of = sentenceOf[i - 1];
+  for (let k = i - 1; k >= 0 && sentenceOf[k] === of; k--) {
+    if (numberAt.from(k)) numbers++;
+    if (words[k]?.norm === 'or') or = true;
+  }
+  return or && numbers >= 2;
+}
+
 /** Numbers that settle a dispute: those of the same thing shortly before are taken back. */
 export function settledIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
   const { words } = marks;
@@ -141,7 +157,7 @@ export function settledIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
       ((last?.stop ?? 2) < 2 && settles.test(after) && (words[span.to]?.stop ?? 2) > 0) ||
       ((last?.stop ?? 2) < 2 && /^(?:it is|it's final)$/.test(two) && (words[span.to + 1]?.stop ?? 2) > 0) ||
       (/^(?:go with|going with|stick with|it's|settle on)$/.test(led) && /with|on$/.test(led));
-    if (!settled) continue;
+    if (!settled && !isChosen(marks, span.from)) continue;
     const amount = right.value.value;
     for (const wrong of drafts) {
       if (wrong.at >= right.at || right.at - wrong.at > 34 || !isLike(wrong, right)) continue;
