@@ -285,3 +285,9 @@ say(
 );
 
 for (const [meant, phrases] of [...loanDenials, ...loanNames]) say(meant, phrases);
+
+/** "I see nothing": what the loans say for not finding or not knowing, with who says it. */
+export const seesNothing = new PhraseIndex<true>();
+for (const [meant, phrases] of loanDenials)
+  if (/^i (?:see|found) none$|^i don't know$/.test(meant))
+    for (const p of split(phrases)) if (/^(?:i|we) /.test(p)) seesNothing.add(p, true);

@@ -79,7 +79,7 @@ export function isOfBefore(
 }
 
 /** True when the words before `i` only say where: "over the sink", "next to the fridge". */
-export function isAside(words: readonly Word[], i: number): boolean {
+export function isAside(words: readonly Word[], i: number, to: number): boolean {
   let back = i - 1;
   while (
     back > i - 5 &&
@@ -90,6 +90,14 @@ export function isAside(words: readonly Word[], i: number): boolean {
   const a = words[back]?.norm ?? '';
   const b = words[back - 1]?.norm ?? '';
   if (words[back]?.stop !== 0) return false;
+  // "under the sink is wet": what is said is said of there
+  if (
+    (back === 0 || words[back - 1]?.stop !== 0) &&
+    words[to - 1]?.stop === 0 &&
+    /^(?:is|are|'s|was|feels|smells|looks)$/.test(words[to]?.norm ?? '') &&
+    defectPhrases.at(words, to + 1)
+  )
+    return false;
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
   if (a === 'of' && /^(?:front|out)$/.test(b)) return true;

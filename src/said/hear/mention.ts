@@ -220,7 +220,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
-        (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
+        (isAside(words, i, i + hit.length) ||
+          isTool(words, i, i + hit.length) ||
+          isOfBefore(words, i, last, isWeak(said))),
     };
     // "the oil in the generator": of the oils it may be, that one
     const owner = mention.aside ? mention.parts[0] : undefined;

@@ -1,7 +1,7 @@
 // Why: second-language speakers put words in the order of their own language ("light of the brake", "works not", "of cracks I see nothing"); everything after this step expects the order of English.
 
 import { partPhrases } from './lexicon.ts';
-import { asides, baseOf, carriedOver, workedBases } from './loan-words.ts';
+import { asides, baseOf, carriedOver, seesNothing, workedBases } from './loan-words.ts';
 import {
   adverbBehind,
   articles,
@@ -159,13 +159,52 @@ function progressiveDenied(words: readonly Word[], i: number): Instead | undefin
   return { length: at - i + 1, norms: ["doesn't", base] };
 }
 
-/** "Of cracks I see nothing": the leading "of" says no more than what the talk is of. */
+/** "Of cracks I see nothing": the leading "of" says no more than what the talk is of, and begins a sentence. */
 function leadingOf(words: readonly Word[], i: number): Instead | undefined {
   const before = words[i - 1];
-  if (words[i]?.norm !== 'of' || (before && before.stop === 0) || words[i]?.stop !== 0) return undefined;
-  for (let k = i + 1; k < Math.min(words.length, i + 8) && (words[k - 1]?.stop ?? 0) === 0; k++)
-    if (/^(?:i|we|there|nothing|it)$/.test(words[k]?.norm ?? '') && k > i + 1)
+  if (words[i]?.norm !== 'of' || words[i]?.stop !== 0) return undefined;
+  const free = !before || before.stop > 0;
+  for (let k = i + 2; k < Math.min(words.length, i + 9) && (words[k - 1]?.stop ?? 0) < 2; k++) {
+    const n = words[k]?.norm ?? '';
+    if (free && (words[k - 1]?.stop ?? 0) === 0 && /^(?:i|we|there|nothing|it)$/.test(n))
       return { length: 1, norms: [] };
+    if (/^(?:i|we)$/.test(n) && seesNothing.at(words, k)) return { length: 1, norms: [], ends: true };
+    if (/^(?:i|we|it|is|are|has|have)$/.test(n)) return undefined;
+  }
+  return undefined;
+}
+
+/** "The toilet it does not flush": the part was named, and "it" says it once more. */
+function resumed(words: readonly Word[], i: number): Instead | undefined {
+  if (!/^(?:it|they)$/.test(words[i]?.norm ?? '') || words[i]?.stop !== 0 || i === 0) return undefined;
+  if (words[i - 1]?.stop !== 0) return undefined;
+  const next = words[i + 1]?.norm ?? '';
+  if (
+    !/^(?:is|are|was|were|has|have|does|do|doesn't|don't|did|didn't|can|can't|not|no|only|also|always|never|needs|looks|seems|makes|gives|goes|comes|leaks|smells)$/.test(
+      next,
+    ) &&
+    !baseOf.has(next)
+  )
+    return undefined;
+  for (let j = Math.max(0, i - 4); j < i; j++) {
+    if (partPhrases.at(words, j)?.length !== i - j) continue;
+    let k = j - 1;
+    while (
+      k >= 0 &&
+      words[k]?.stop === 0 &&
+      (articles.test(words[k]?.norm ?? '') || adjectives.has(words[k]?.norm ?? ''))
+    )
+      k--;
+    if (
+      k >= 0 &&
+      words[k]?.stop === 0 &&
+      /^(?:in|on|at|by|under|over|behind|with|to|of|from|near|for|around|inside|into|if|when|because|that|and|or)$/.test(
+        words[k]?.norm ?? '',
+      )
+    )
+      return undefined;
+    return { length: 1, norms: [] };
+  }
   return undefined;
 }
 
@@ -219,6 +258,7 @@ export function plainOrder(words: readonly Word[]): Word[] {
     const found =
       commaSaid(words, i) ??
       leadingOf(words, i) ??
+      resumed(words, i) ??
       thereIsNo(words, i) ??
       hasNot(words, i) ??
       progressiveDenied(words, i) ??
@@ -236,6 +276,8 @@ export function plainOrder(words: readonly Word[]): Word[] {
     }
     const first = words[i] as Word;
     const last = words[i + found.length - 1] as Word;
+    const before = out.at(-1);
+    if (found.ends && before && before.stop === 0) out[out.length - 1] = { ...before, stop: 2 };
     found.norms.forEach((norm, k) => {
       const from = words[Math.min(i + k, i + found.length - 1)] as Word;
       const end = k === found.norms.length - 1;

@@ -35,8 +35,7 @@ export function questionsIn(marks: Marks, elsewhere: Uint8Array, denied: Uint8Ar
       inverted.test(norm(i)) &&
       subject.test(norm(i + 1)) &&
       !norm(i + 2).startsWith("'") &&
-      i > 0 &&
-      clauseOf[i - 1] !== clauseOf[i]
+      (i === 0 || clauseOf[i - 1] !== clauseOf[i])
     ) {
       // without stops a question is told by the verb before its subject
       if (/^(?:do|have|any|can|will)$/.test(norm(i)) && !/^(?:you|we|they|it)$/.test(norm(i + 1))) continue;

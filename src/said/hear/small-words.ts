@@ -8,6 +8,8 @@ import type { Word } from './word.ts';
 export interface Instead {
   readonly length: number;
   readonly norms: readonly string[];
+  /** A sentence begins here. */
+  readonly ends?: true;
 }
 
 export const articles = /^(?:the|a|an|my|his|her|its|your|this|that)$/;
