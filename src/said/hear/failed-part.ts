@@ -6,6 +6,7 @@ import { canHurt } from './plausible.ts';
 import { suits } from './suits.ts';
 import type { Talk } from './talk.ts';
 import { wordTable } from './word-table.ts';
+import { isNuisance } from './work-said.ts';
 
 /** Parts meant by the failure itself where no part that suits was named, likeliest first. */
 const implied: Readonly<Record<string, string>> = wordTable({
@@ -87,7 +88,12 @@ export function failedPart(
   if (wanted === 'alignment' && !/brake|steering|alignment|tire|suspension|hitch|tow/.test(part))
     return wanted;
   const n = talk.marks.words[from]?.norm ?? '';
-  if (to - from === 1 && inOrder.some(([w, p]) => w.test(n) && p.test(part))) return undefined;
+  if (
+    to - from === 1 &&
+    !(/^trip/.test(n) && isNuisance(talk.marks.words, clause.from, clause.to)) &&
+    inOrder.some(([w, p]) => w.test(n) && p.test(part))
+  )
+    return undefined;
   const own = clause.mentions.some((m) => m.parts.includes(part));
   return !own && !denied && canHurt(part) && !talk.isClose(part, from, clause) ? undefined : part;
 }

@@ -37,6 +37,15 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
   const n = norm(i);
   const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
+  // "that battery's done": of what is used up; "the roof is done" is work
+  if (/^(?:'s|is|are|'re)$/.test(n) && norm(i + 1) === 'done')
+    return !/batter|tire|alarm|belts|shocks/.test(talk.partFor(i, i + length, clause) ?? '');
+  if (
+    /^settle[sd]?$/.test(n) &&
+    next === 'down' &&
+    /^(?:on|at|to|in|nice|nicely|fine|after|once|and|real|right)$/.test(norm(i + 2))
+  )
+    return true;
   if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
   // "you smell gas. Not strong, but it's there": how much of what was just said
   if (n === 'not' && norm(i + 1) === 'strong') return talk.fault !== undefined && i - talk.fault.at < 12;

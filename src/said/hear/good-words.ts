@@ -12,7 +12,7 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
       ],
       [
         'good',
-        "wired right, wired correctly, wired correct, correctly wired, properly wired, correct wiring, labelled, labeled, all labelled, all labeled, all marked, like it should, like they should, as it should, as they should, the way it should, the way they should, like it's supposed to, like it is supposed to, like they're supposed to, like they are supposed to, as it's supposed to, the way it's supposed to, does its job, doing its job, do their job, does its thing, doing its thing, do their thing, does what it should, does what it's supposed to, does what it is supposed to",
+        "wired right, wired correctly, wired correct, correctly wired, properly wired, correct wiring, charged, fully charged, fully charged up, full charge, labelled, labeled, all labelled, all labeled, all marked, like it should, like they should, as it should, as they should, the way it should, the way they should, like it's supposed to, like it is supposed to, like they're supposed to, like they are supposed to, as it's supposed to, the way it's supposed to, does its job, doing its job, do their job, does its thing, doing its thing, do their thing, does what it should, does what it's supposed to, does what it is supposed to",
       ],
       [
         'good',

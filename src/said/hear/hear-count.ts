@@ -73,6 +73,8 @@ const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | unde
   return undefined;
 };
 
+const isNumeral = (n: string | undefined): boolean => n === undefined || /^(?:total|only|each|of)$/.test(n);
+
 /** "With three burners lit", "with the two airs running": under what something was read. */
 function isLoad(talk: Talk, clause: Clause, span: NumberSpan): boolean {
   const norm = (k: number): string =>
@@ -140,6 +142,14 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   if (!span.of && (without || /^(?:other|these|those|last|first|next|every|this|that)$/.test(lead)))
     return undefined;
   if (isLoad(talk, clause, span)) return undefined;
+  // "the CO one": which of them
+  if (
+    words[span.from]?.norm === 'one' &&
+    words[span.from - 1]?.stop === 0 &&
+    clause.mentions.some((m) => m.to === span.from) &&
+    !isNumeral(words[span.bare]?.norm)
+  )
+    return undefined;
   const both = words[span.from]?.norm === 'both';
   const behind = span.of === undefined ? span.bare : span.to;
   const next = words[behind]?.norm ?? '';

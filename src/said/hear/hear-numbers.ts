@@ -114,6 +114,9 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
   for (const span of clause.numbers) {
     noteUnit(talk, span);
     if (done[span.from] || talk.scopes.elsewhere[span.from] || isAsideNumber(talk, clause, span)) continue;
+    // "the twelve volt panel": a name, no reading
+    if (span.unit?.units[0] === 'V' && clause.mentions.some((m) => m.from <= span.from && span.to < m.to))
+      continue;
     const at = span.from;
     const doubt = talk.doubtAt(at);
     const put = (

@@ -130,8 +130,11 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     }
     const denial = denialBefore(talk, clause, i);
     const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
+    // "won't quit beeping"
+    const onAndOn = /^(?:quit|stop|quits|stops|stopped|shut)$/.test(norm(i - 1)) && denial !== undefined;
     const denied =
       !own &&
+      !onAndOn &&
       (talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1));
     const close =
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
@@ -162,6 +165,22 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           hit.length,
         ),
       );
+    } else if (
+      denied &&
+      word.aspect === 'noise' &&
+      /_alarm$|^horn$/.test(part) &&
+      !/^(?:chirp|noise)/.test(norm(i))
+    ) {
+      // no beep of an alarm is a failure
+      const v = {
+        part,
+        aspect: 'operates',
+        state: 'fails',
+        sense: 'defect',
+        polarity: 'bad',
+        weight: 0.75,
+      } as const;
+      out.push(draftOf(talk, clause, taken, v, i, hit.length));
     } else if (!denied) {
       out.push(
         draftOf(

@@ -42,9 +42,6 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   inners: /^tire/,
   tank: /^(?:lp_|fuel_)/,
   tanks: /^(?:lp_|fuel_)/,
-  bottle: /^lp_/,
-  bottles: /^lp_/,
-  cylinder: /^lp_/,
   seals:
     /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
   seal: /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
@@ -52,7 +49,13 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
 });
 /** Words that name no part right after one of these. */
-const unless: Readonly<Record<string, RegExp>> = wordTable({ cord: /^tire/, belt: /seat/, steps: /^ladder/ });
+const unless: Readonly<Record<string, RegExp>> = wordTable({
+  cord: /^tire/,
+  surge: /^(?:generator|engine|slide|inverter|front_engine)/,
+  surges: /^(?:generator|engine|slide|inverter|front_engine)/,
+  belt: /seat/,
+  steps: /^ladder/,
+});
 /** Words that name no part right before one of these. */
 const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
@@ -164,6 +167,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
       (needs && !isFamily(needs, said, recent)) ||
+      (/^(?:bottles?|cylinders?)$/.test(said) && !isGasBottle(words, i, recent)) ||
       (after && !after.test(next))
     ) {
       i++;
@@ -246,6 +250,13 @@ function seatAt(words: readonly Word[], to: number): string | undefined {
       : undefined;
 }
 
+const ofGas =
+  /^(?:recert|recertified|recertification|requal|requalified|hydro|collars?|stamp|stamped|propane|gas|lp|regulator|pigtails?|pounds?|pounders?|straps?|strapped|locker|opd|valves?|swap|exchange|changeover|rusty|rust)$/;
+/** A bottle or a cylinder is one of gas where gas is or was talked about. */
+const isGasBottle = (words: readonly Word[], i: number, recent: readonly string[]): boolean =>
+  recent.some((p) => p.startsWith('lp_')) ||
+  words.slice(Math.max(0, i - 4), i + 12).some((w) => ofGas.test(w.norm));
+
 /** Seals and batteries are those of what is talked about; the other families may be a little further back. */
 const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boolean =>
   /^(?:batter|cells?$)/.test(said)
@@ -253,7 +264,7 @@ const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boole
     : recent.slice(0, /^seal/.test(said) ? 3 : recent.length).some((p) => needs.test(p));
 
 const piece =
-  /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|lens(?:es)?|panels?|valves?)$/;
+  /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|gauges?|needles?|dials?|nozzles?|collars?|lens(?:es)?|panels?|valves?)$/;
 const lidded =
   /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
 

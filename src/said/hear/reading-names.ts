@@ -172,3 +172,9 @@ call(
   set('chassis_battery'),
   'label,rated,label wants,sticker,rating',
 );
+call(
+  'house_battery/gravity',
+  [1.05, 1.35],
+  undefined,
+  'hydrometer,gravity,specific gravity,gravities,sg,hydrometer says,hydrometer reads',
+);

@@ -95,6 +95,8 @@ const rows: readonly string[] = [
   'clunk click switch | power | in over out across | -',
   'switch | flame lp_regulator show | over | -',
   'transfer | power | - | -',
+  'carry handle feed supply | inverter_\\w+ generator generator_load_run solar_array house_battery transfer_switch | the it them both everything a your all | -',
+  'kill cut drop isolate | battery_disconnect | the it them both everything all power | -',
   'have get got carry | power | power juice current voltage | -',
   'pop | move shut | out up open down in back shut | -',
   'come | lamp cool fan heat flame device show play power water engine alarm horn | on alive | -',
@@ -177,7 +179,7 @@ const rows: readonly string[] = [
   'suck draw | vents_roof bath_fan washer_vac_bay air_tanks | - | -',
   'seal | shut slide_seals slide toilet | - | -',
   'track walk | slide | - | -',
-  'test check ring | - | okay ok good fine out clean clear normal well | -',
+  'test check ring | - | okay ok good fine out clean clear normal well right correct proper | -',
 ];
 
 const uses = new Map<string, { form: VerbForm; verb: string; senses: VerbSense[] }[]>();

@@ -80,6 +80,14 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['boards', [{ near: /^(?:floor_main|entry_door|wall_stains|interior|slide)/, part: 'floor_main' }]],
   ['burner', [{ near: /^(?:refrigerator|water_heater|furnace|hydronic)/, part: self }], 'cooktop'],
+  [
+    'plug',
+    [
+      { near: /^(?:outlets_gfci)/, part: 'outlets_gfci' },
+      { near: /^shore_/, part: 'shore_cord' },
+    ],
+    'tow_plug',
+  ],
   ['post', [{ near: /batter/, part: 'battery_cables' }]],
   [
     'lug lugs',
