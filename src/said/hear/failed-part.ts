@@ -36,6 +36,8 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
     /^(?:pop|pops|popped|hiss|hisses)$/,
     /^(?:outlets_gfci|parking_brake|air_tanks|brake_chambers|air_gauges)$/,
   ],
+  // an alarm is meant to scream
+  [/^(?:scream|shriek|wail|howl|squawk|screech)/, /(?:_alarm|horn)$/],
   // what sprays water is meant to
   [
     /^(?:spray|sprays|spraying|sprayed|run|running down|running|gush|gushing|spurt|spurting)$/,

@@ -124,7 +124,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'strength',
     'weak',
-    'weak as, weak stream, puny, wimpy, pitiful, pathetic, underwhelming, lame, anemic, not pulling its weight, barely moves, barely turns, barely blows, barely a trickle, only a trickle',
+    'weak as, weak stream, yellow flame, yellow flames, lazy flame, lazy flames, lazy yellow flame, yellow and lazy, lazy and yellow, burns yellow, burning yellow, flame is yellow, flames are yellow, weak flame, puny, wimpy, pitiful, pathetic, underwhelming, lame, anemic, not pulling its weight, barely moves, barely turns, barely blows, barely a trickle, only a trickle',
   ],
   ['cooling', 'warm', 'not very cold, not that cold, only warm, never gets cold, lukewarm, tepid'],
   [
@@ -145,7 +145,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'fails',
-    'blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
+    'iced up, ices up, icing up, ice up, iced over, frosted up, frosts up, frosting up, frosted over, froze over, full of frost, frost in it, caked with frost, blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
   ],
   [
     'reading',

@@ -112,7 +112,7 @@ export const failureVerbs: readonly Row[] = [
   [
     'noise',
     'noisy',
-    'squeal, squeak, rattle, chirp, clunk, whine, howl, screech, growl, groan, rumble, creak, thump, chatter, whistle, moan, clatter, hum, buzz, knock, bang, clank, clack, squawk, grumble, gurgle, thud',
+    'scream, shriek, wail, squeal, squeak, rattle, chirp, clunk, whine, howl, screech, growl, groan, rumble, creak, thump, chatter, whistle, moan, clatter, hum, buzz, knock, bang, clank, clack, squawk, grumble, gurgle, thud',
     'grind/ground, sing, pop, tick, roar, squeal/squealed, ping, clang, bang shut, beep, talk back, rub',
   ],
   ['smell', 'smelling', 'smell, stink', 'reek'],

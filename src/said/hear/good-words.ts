@@ -125,7 +125,10 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
           .join(', ') +
           ', blue flame, blue flames, nice blue flame, blue and steady, steady and blue, burns blue, burning blue, burn blue, flame is blue, flames are blue, never used, never been used, never been cooked in, never cooked in, never been lit, never been fired, hardly been used, barely been used, like it was never used, unused',
       ],
-      ['cold', 'ice cold, nice and cold, blowing cold, blows cold, ice cubes'],
+      [
+        'cold',
+        'freezing you out, freeze you out, freezes you out, runs you out, run you out of there, cold as ice, cold enough to hang meat, good and cold, plenty cold, real cold, nice and cool, ice cold, nice and cold, blowing cold, blows cold, ice cubes',
+      ],
       ['hot', 'piping hot, nice and hot'],
     ] as const
   ).flatMap(([state, list]) => list.split(',').map((p) => [p.trim(), state])),

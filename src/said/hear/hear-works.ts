@@ -3,7 +3,7 @@
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
-import { brokenNo, isTurned, notGotten } from './no-work.ts';
+import { brokenNo, denied as deniedVerb, isTurned, notGotten } from './no-work.ts';
 import { leftOut, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
@@ -72,7 +72,10 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     if (taken[i] || talk.scopes.elsewhere[i]) continue;
     const n = norm(i);
     const inMention = clause.mentions.some((m) => m.from <= i && i < m.to);
-    const denied = brokenNo(talk, clause, i) ?? notGotten(talk, clause, i);
+    const denied =
+      brokenNo(talk, clause, i) ??
+      notGotten(talk, clause, i) ??
+      (verbs.at(words, i + 1) ? undefined : deniedVerb(talk, clause, i));
     if (denied) {
       put(fails(denied.part), i, denied.length);
       i += denied.length - 1;
@@ -103,7 +106,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         (near && words.slice(i + 2, near.from).some((w) => /^(?:at|in|from|on|to|of|out)$/.test(w.norm))
           ? near.parts[0]
           : undefined) ??
-        (clause.to - clause.from <= 4 ? talk.partFor(i, i + 2, clause) : undefined);
+        (clause.to - clause.from <= 5 ? talk.partFor(i, i + 2, clause) : undefined);
       if (part) {
         put(fails(part), i, 2);
         i++;

@@ -220,7 +220,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
                 ? [lid, ...hit.values]
                 : ofCoach
                   ? ['sidewall_structure', ...hit.values]
-                  : inOrder(hit.values, recent, said),
+                  : inOrder(hit.values, recent, said, isAiry(words, i)),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
@@ -271,11 +271,28 @@ const lidded =
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
 
+/** True where the words around tell of air that blows, not of a lid on the roof. */
+const isAiry = (words: readonly Word[], i: number): boolean => {
+  const around = words.slice(Math.max(0, i - 5), i + 8).map((w) => w.norm);
+  return (
+    around.some((n) => /^(?:air|airflow|blowing|blow|blows|degrees|heat|cold)$/.test(n)) &&
+    !around.some((n) =>
+      /^(?:lid|lids|crank|cranks|fan|fans|roof|open|opens|opened|dome|cover|covers|rain)$/.test(n),
+    )
+  );
+};
+
 /** A washer is one of clothes unless the talk was of glass and its wipers. */
 const washes = /^(?:wipers_washers|windshield|dash_gauges|headlamps|mirrors|horn|engine|front_cap)$/;
 
 const stationOf = (part: string): string | undefined => partOf(part)?.station;
-function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
+function inOrder(
+  parts: readonly string[],
+  recent: readonly string[],
+  said: string,
+  airy = false,
+): readonly string[] {
+  if (airy && /^(?:ceiling )?vents?$/.test(said)) return ['ducts_air', ...parts];
   if (parts.length < 2) return parts;
   if (/^washers?$/.test(said)) {
     const first = washes.test(recent[0] ?? '') ? 'wipers_washers' : 'washer_dryer';

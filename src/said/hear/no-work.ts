@@ -1,5 +1,6 @@
 // Why: "heater no work", "not getting any air from the ducts", "blows but it ain't cold": failures told without a verb that is denied.
 import type { Clause } from './clause.ts';
+import { defectPhrases } from './lexicon.ts';
 import { subjectOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 import { neededThings } from './work-words.ts';
@@ -27,6 +28,27 @@ export function brokenNo(talk: Talk, clause: Clause, i: number): Denied | undefi
     /^(?:he|she|it|and|but|because|too|good|more|now|any|on|at|is|i|when|only)$/.test(norm(i + 2));
   const part = led && ends ? subjectOf(talk, clause, i) : undefined;
   return part && part !== 'coach' ? { part, length: 2 } : undefined;
+}
+
+const noFault =
+  /^(?:leak|drip|rock|wobble|smell|know|look|see|have|need|want|matter|mean|appear|seem|show|bother|get|got|make|feel|sound|say|think|like|rattle|squeak|squeal|stick|bind|sag|move|rub|wiggle|be|been|include|count|vibrate|shake|pull|wander|drift|sway|smoke|burn|use|lose|drop|hit|touch|come|take|belong|exist|care|ask|scare|worry|hurt|surprise|budge|grind|slip|hesitate|miss|overheat|weep|seep|run|last)$/;
+
+/** "Thermostat won't switch to furnace": any verb that is denied right behind a part, unless not doing it is good. */
+export function denied(talk: Talk, clause: Clause, i: number): Denied | undefined {
+  const { words } = talk.marks;
+  const norm = (k: number): string => (k < clause.to ? (words[k]?.norm ?? '') : '');
+  if (!/^(?:won't|doesn't|wouldn't|refuses|wont|doesnt)$/.test(norm(i)) || words[i]?.stop !== 0)
+    return undefined;
+  const m = clause.mentions.find((x) => x.to === i && !x.aside);
+  const part = m?.parts[0];
+  let k = i + 1;
+  while (/^(?:to|even|ever|always|really|fully|quite|actually)$/.test(norm(k))) k++;
+  const verb = norm(k);
+  if (!part || part === 'coach' || verb === '' || noFault.test(verb) || defectPhrases.at(words, k))
+    return undefined;
+  if (talk.marks.mentionAt.from(k) || !/^[a-z]{2,}$/.test(verb) || /(?:ed|ing|ly)$/.test(verb))
+    return undefined;
+  return { part, length: k + 1 - i };
 }
 
 /** "Not getting any air from the ducts", "get no heat out of it": `i` is what is wanting. */
@@ -65,7 +87,7 @@ export function isTurned(talk: Talk, i: number, length: number): boolean {
     tail
       .concat(norm(k + 5))
       .some((t) =>
-        /^(?:cold|cool|cools|cooling|hot|warm|heat|heats|lights?|light|fires?|start|starts|catch|catches|work|works|pump|pumps|move|moves|anything|comes?|come|charge|ice|spin|spins|go|goes|dry|air)$/.test(
+        /^(?:cold|cool|cools|cooling|hot|warm|heat|heats|lights?|light|fires?|start|starts|catch|catches|work|works|pressure|build|builds|hold|holds|water|prime|pump|pumps|move|moves|anything|comes?|come|charge|ice|spin|spins|go|goes|dry|air)$/.test(
           t,
         ),
       )

@@ -11,7 +11,7 @@ import { hearCause } from './hear-cause.ts';
 import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
 import { hearExcept } from './hear-except.ts';
-import { hearFill } from './hear-fill.ts';
+import { hearFill, hearFillBefore } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearLikewise } from './hear-likewise.ts';
@@ -138,6 +138,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ...hearDrive(talk, clause, taken),
     ...hearAnswer(talk, clause, taken),
     ...hearOff(talk, clause, taken),
+    ...hearFillBefore(talk, clause, taken),
   ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);
