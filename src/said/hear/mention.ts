@@ -60,6 +60,7 @@ const unless: Readonly<Record<string, RegExp>> = wordTable({
 const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
+  smokes: /^(?:pass|test|work|are|both|all|okay)$/,
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
   chassis: /^(?:one|two|battery|batteries|resting|three|four|bank|side|disconnect)$/,
 });
@@ -181,7 +182,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       (whole.to === i || (whole.to === i - 1 && words[i - 1]?.norm === "'s")) &&
       words[whole.to - 1]?.stop === 0 &&
       words[i - 1]?.stop === 0;
-    if (whole && linked && piece.test(lastWord) && hit.length <= 2) {
+    if (whole && linked && (piece.test(lastWord) || /^(?:gauge|needle)/.test(said)) && hit.length <= 2) {
       out[out.length - 1] = { ...whole, to: i + hit.length };
       i += hit.length;
       continue;
