@@ -53,7 +53,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (/^(?:hot|warm)$/.test(norm(i + length - 1)) && /^(?:and|or|water)$/.test(next))
     return next === 'water' || norm(i + length + 1) === 'cold';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
-  if (n === 'soft') return afterSoft.test(next);
+  if (n === 'soft') return afterSoft.test(next) && norm(i + length + 1) !== 'to';
   // only what should be soft is spoilt by being hard
   if (n === 'hard')
     return (

@@ -128,4 +128,17 @@ export const loanNames: readonly (readonly [meant: string, phrases: string])[] =
     'kilometers per hour',
     'kilometer per hour, kilometers in hour, kilometers the hour, kilometer in hour, kilometers on hour, kilometers for hour',
   ],
+  // participles made by rule
+  ['bent', 'bended'],
+  ['broken', 'breaked, broked, brokened'],
+  ['torn', 'teared, tored'],
+  ['worn', 'weared, wored'],
+  ['split', 'splitted'],
+  ['frozen', 'freezed, froozen'],
+  ['stuck', 'sticked, stucked'],
+  ['burnt', 'burnted'],
+  ['fallen', 'falled, felled'],
+  ['shut', 'shutted'],
+  ['held', 'holded'],
+  ['cut', 'cutted'],
 ];

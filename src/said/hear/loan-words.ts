@@ -51,6 +51,16 @@ const verb = (meant: string, phrases: string): void => {
 
 // verbs taken over word for word
 verb(
+  'leak',
+  'enter water, enter rain, lets enter water, let enter water, let enter rain, let pass water, let come water, let water pass',
+);
+say(
+  'leaks',
+  'water comes inside, rain comes inside, water enters, rain enters, comes water inside, comes water in, comes in water, water is entering, rain is entering, rain comes in, comes in the rain, comes the water in, water comes through, enters the water',
+);
+say("doesn't engage", "doesn't enter, don't enter, does not enter");
+say('no problem', 'without error, without errors, no error, without any error, without complaint');
+verb(
   'turn itself off',
   'switch off alone, switch off by itself, switch off by himself, turn off alone, turn off by itself, go off alone, go off by itself, shut off alone, shut off by itself, go out alone, stop alone, stop by himself, die alone, disconnect alone, disconnect itself, disconnect by itself',
 );

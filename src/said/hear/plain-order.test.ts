@@ -26,6 +26,9 @@ describe('words in the order of English', () => {
     ['the hatch it is dry', 'the hatch it is dry'],
     ['the toilet it does not flush', 'the toilet does not flush'],
     ['it is dry of dents i see nothing', 'it is dry dents i see none'],
+    ['the pump he is loud', 'the pump is loud'],
+    ['the panel is splitted', 'the panel is split'],
+    ['two from six lamps burn', 'two of six lamps burn'],
     ['the toilet, it is fine', 'the toilet it is fine'],
     ['the tub, how you say, the shower', 'the tub the shower'],
   ])('%s', (said, meant) => {

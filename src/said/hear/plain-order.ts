@@ -176,7 +176,7 @@ function leadingOf(words: readonly Word[], i: number): Instead | undefined {
 
 /** "The toilet it does not flush": the part was named, and "it" says it once more. */
 function resumed(words: readonly Word[], i: number): Instead | undefined {
-  if (!/^(?:it|they)$/.test(words[i]?.norm ?? '') || words[i]?.stop !== 0 || i === 0) return undefined;
+  if (!/^(?:it|they|he|she)$/.test(words[i]?.norm ?? '') || words[i]?.stop !== 0 || i === 0) return undefined;
   if (words[i - 1]?.stop !== 0) return undefined;
   const next = words[i + 1]?.norm ?? '';
   if (
@@ -202,6 +202,9 @@ function resumed(words: readonly Word[], i: number): Instead | undefined {
         words[k]?.norm ?? '',
       )
     )
+      return undefined;
+    // "the pump he is loud": of a thing only where it begins what is said
+    if (/^(?:he|she)$/.test(words[i]?.norm ?? '') && ((k >= 0 && words[k]?.stop === 0) || /^did/.test(next)))
       return undefined;
     return { length: 1, norms: [] };
   }

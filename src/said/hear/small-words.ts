@@ -84,6 +84,14 @@ export function smallWord(words: readonly Word[], i: number): Instead | undefine
     )
       return { length: at - i + 1, norms: ['from'] };
   }
+  if (
+    n === 'from' &&
+    isNumber(before) &&
+    isNumber(next) &&
+    !/^(?:is|are|it)$/.test(words[i - 2]?.norm ?? '') &&
+    Object.hasOwn(ones, before)
+  )
+    return { length: 1, norms: ['of'] };
   if (n === 'plugs' && (before === 'all' || (before === 'the' && words[i - 2]?.norm === 'all')))
     return { length: 1, norms: ['outlets'] };
   if (
