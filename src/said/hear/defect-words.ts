@@ -114,7 +114,12 @@ say('wet', 'wet', "water 's standing, water 's sitting, water 's pooling", noun)
 say('wet', 'mildewed', 'mildew, mold, mould, black mold, moldy, fungus', noun);
 say('wet', 'rotted', 'rot, wood rot, dry rot in the wood', noun);
 say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
-say('soft', 'soft', 'soft spot, soft spots, soft area, soft areas, flex in it', noun);
+say(
+  'soft',
+  'soft',
+  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it',
+  noun,
+);
 say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');
 say('flex', 'flexing', 'flexes, flexing, flexed, oil cans');
 say('delamination', 'delaminated', 'delamination, delam, bubble, bubbles in the wall, bubbling', noun);

@@ -79,7 +79,9 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground|on|against)$/.test(next) ||
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
       talk.marks.numberAt.to(i) !== undefined ||
-      /^(?:roof_|sidewall|floor_|body_paint|front_cap|wall_)/.test(talk.partFor(i, i + 1, clause) ?? '')
+      !/^(?:tire|spare_tire|\w*battery\w*|suspension_air|horn|inverter_charger|lp_tank|air_tanks|extinguisher|coach|slide_seals)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
     );
   if (n === 'plugged') return /^(?:in|into|it|to|up)$/.test(next) && norm(i + 2) !== 'with';
   if (n === 'shot') return norm(i - 1) === 'a' || /^(?:of|at|with|it|a)$/.test(next);

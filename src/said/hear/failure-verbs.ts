@@ -42,7 +42,7 @@ export const failureVerbs: readonly Row[] = [
     'damage',
     'bent',
     'kink',
-    'bend/bent, warp, buckle, bow, crumple, crush, mangle, tweak, cave in, push in, bash in, stave in, twist, bend/bent over',
+    'bend/bent, warp, buckle, bow, crumple, crush, mangle, tweak, cave in, push in, bash in, stave in, twist, kick in, bend/bent over',
   ],
   [
     'damage',

@@ -25,7 +25,7 @@ export const goodTable: Readonly<Record<string, State>> = Object.fromEntries(
       ],
       [
         'tight',
-        'stuck down, stuck down good, stuck down well, stuck down tight, stuck on good, stuck on tight, well stuck, stuck fast down, glued down, bonded, well bonded, bonded down, bonded well, watertight, water tight, weathertight, weather tight, leakproof, taut, tight, snug, secure, snug as a bug, sealed up, sealed up nice, sealed up tight, sealed tight, sealed good, sealed well, well sealed, fastened, torqued',
+        'stuck down, stuck down good, stuck down well, stuck down tight, stuck on good, stuck on tight, well stuck, stuck fast down, glued down, bonded, well bonded, bonded down, bonded well, tight as a drum, tight as a tick, watertight, water tight, weathertight, weather tight, leakproof, taut, tight, snug, secure, snug as a bug, sealed up, sealed up nice, sealed up tight, sealed tight, sealed good, sealed well, well sealed, fastened, torqued',
       ],
       [
         'dry',

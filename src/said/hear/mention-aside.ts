@@ -5,7 +5,7 @@ import type { Word } from './word.ts';
 
 const words_ = (text: string): Set<string> => new Set(text.split(' '));
 const asideBefore = words_(
-  'by near behind over under underneath above below beside around at next beneath inside',
+  'by near behind over under underneath above below beside around round at next beneath inside along across alongside past',
 );
 const articles = words_('the a an this that your my these those his her its');
 const placing = words_('front rear back left right driver passenger side upper lower top bottom other');
@@ -100,7 +100,7 @@ export function isAside(words: readonly Word[], i: number, to: number): boolean 
     return false;
   if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
   if (a === 'inside' && back === i - 1) return false;
-  if (a === 'of' && /^(?:front|out)$/.test(b)) return true;
+  if (a === 'of' && /^(?:front|out|ahead|forward|aft|outboard|inboard)$/.test(b)) return true;
   // "sags away from the ceiling", "folds out into a bed", "makes a bed"
   if (a === 'from') return /^(?:away|off|down|out|up|back|inches|inch)$/.test(b);
   if (a === 'into')

@@ -163,6 +163,11 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       asVerb ||
       unless[said]?.test(recent[0] ?? '') ||
       unlessNext[said]?.test(next) ||
+      // "tight as a drum"
+      (/^an?$/.test(before?.norm ?? '') &&
+        words[i - 2]?.norm === 'as' &&
+        words[i - 2]?.stop === 0 &&
+        hit.length === 1) ||
       (isTester(next) && hit.length === 1) ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||

@@ -41,13 +41,13 @@ export const skinFailures: readonly Row[] = [
     'separated',
     'separated',
     'wrinkle, wrinkles, loose spots, loose spot, void, voids, gap in it',
-    'wrinkled, wrinkly, tented, tented up, puckered, receding, receded, shrunk, shrunken, shrunk back, shrinking, shrank, pulled back, pulling back, drawn back, coming up at the, coming up along the, coming up round, coming up around, curled, curling, curled up, curling up, curls, lifted up, raised up, letting loose, working loose, unstitched, stitching gone, stitching is gone, stitching let go, unseated, not seated, popped up, popping out, backed out, backing out, proud',
+    'wrinkled, wrinkly, tented, tented up, puckered, receding, receded, shrunk, shrunken, shrunk back, shrinking, shrank, pulled back, pulling back, drawn back, coming up at the, coming up along the, coming up round, coming up around, curled, curling, curled up, curling up, curls, lifted up, raised up, letting loose, working loose, unstitched, stitching gone, stitching is gone, stitching let go, unseated, not seated, popped up, popping out, backed out, backing out, proud, cut short, too short, oozing out, oozing from, oozed out, squeezing out, squeezed out, pulled the screws, pulled its screws, screws pulled, screws are pulled, screws pulled out, screws backed out, screws are loose, blown off, blew off, torn off, tore off, flew off, flown off, ripped off, knocked off',
   ],
   [
     'faded',
     'faded',
     'fade, fading, some fade, haze, oxidation, hazing',
-    'baked, washed out, blotchy, patchy, weathered, perished, hardened, hard as a rock, hard as rock, hard as nails, hard as plastic, crumbling, crumbly, crumbles, crumbled, powdery, dry and cracked, dry and hard',
+    'baked, washed out, blotchy, patchy, weathered, perished, hardened, hard as a rock, hard as rock, hard as nails, hard as plastic, crumbling, crumbly, crumbles, crumbled, powdery, dry and cracked',
   ],
   [
     'stain',

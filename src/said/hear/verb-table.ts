@@ -116,6 +116,7 @@ const rows: readonly string[] = [
   'swing | shut move | - | -',
   'drop lower lift raise rise level | move | - | -',
   'sit settle put set | levelling_jacks | down up itself | -',
+  'crank | move tongue_jack vents_roof | up down in out open closed shut back both | -',
   'wind reel | shore_cord move | - | -',
   'power | move show play lamp device shut cool engine | up on down in out | -',
   'boot sync pair link | show | - | -',

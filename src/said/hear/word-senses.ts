@@ -158,6 +158,46 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['receiver', [{ near: /^(?:antenna_sat|tv_living|outside_tv|radio_nav)$/, part: self }], 'hitch_receiver'],
   ['bra', [], 'protective_film'],
+  ['fogs', [{ near: /^headlamps$/, part: self }]],
+  [
+    'boot boots',
+    [
+      {
+        near: /^(?:antenna_sat|plumbing_vents|tow_plug|steering_gear|driveline_u|shocks|suspension_air)$/,
+        part: self,
+      },
+    ],
+  ],
+  [
+    'glass',
+    [
+      {
+        near: /^(?:mirrors|entry_door|windows_side|headlamps|skylight|solar_array|emergency_exit|shower_tub|oven|cooktop|microwave)$/,
+        part: self,
+      },
+    ],
+    'windshield',
+  ],
+  [
+    'frame',
+    [
+      {
+        near: /^(?:entry_door|screen_door|windows_side|emergency_exit|compartment_doors|mirrors|skylight|solar_array|bed_mattress|dinette_sofa|interior_door|vents_roof)$/,
+        part: self,
+      },
+    ],
+    'frame_rails',
+  ],
+  [
+    'motor motors',
+    [
+      {
+        near: /awning|^(?:entry_step|slide|vents_roof|bath_fan|wipers_washers|mirrors|levelling_jacks|tongue_jack|pin_box|antenna_sat|generator_slide|shades_\w+|macerator|bed_mattress|tv_living|hydraulic_unit|shore_cord)$/,
+        part: self,
+      },
+    ],
+    'engine',
+  ],
   [
     'sidewall sidewalls',
     [
