@@ -9,6 +9,8 @@ interface Sense {
   readonly near: RegExp;
   readonly part: string;
   readonly beside?: RegExp;
+  /** Only where the part was talked about last. */
+  readonly latest?: true;
 }
 
 /** The meanings of a word in order of likelihood, and the part meant where none of them was talked about (or none). */
@@ -174,6 +176,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       {
         near: /^(?:mirrors|entry_door|windows_side|headlamps|skylight|solar_array|emergency_exit|shower_tub|oven|cooktop|microwave)$/,
         part: self,
+        latest: true,
       },
     ],
     'windshield',
@@ -184,6 +187,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       {
         near: /^(?:entry_door|screen_door|windows_side|emergency_exit|compartment_doors|mirrors|skylight|solar_array|bed_mattress|dinette_sofa|interior_door|vents_roof)$/,
         part: self,
+        latest: true,
       },
     ],
     'frame_rails',
@@ -194,6 +198,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       {
         near: /awning|^(?:entry_step|slide|vents_roof|bath_fan|wipers_washers|mirrors|levelling_jacks|tongue_jack|pin_box|antenna_sat|generator_slide|shades_\w+|macerator|bed_mattress|tv_living|hydraulic_unit|shore_cord)$/,
         part: self,
+        latest: true,
       },
     ],
     'engine',
@@ -322,6 +327,8 @@ export function senseOf(
   for (const sense of senses.of)
     if (sense.beside && sense.part !== self && around.some((w) => sense.beside?.test(w))) return sense.part;
   for (const part of recent.slice(0, 6))
-    for (const sense of senses.of) if (sense.near.test(part)) return sense.part === self ? part : sense.part;
+    for (const sense of senses.of)
+      if (sense.near.test(part) && (!sense.latest || part === recent[0]))
+        return sense.part === self ? part : sense.part;
   return senses.otherwise ?? null;
 }
