@@ -121,6 +121,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
       (/^(?:of|was|is)$/.test(next) && /^(?:ac_|ducts|thermo)/.test(talk.recent[0]?.parts[0] ?? ''))
     )
       return true;
+  if (/^freez/.test(n) && /^(?:you|me|us|ya)$/.test(next)) return true;
   // bypassed for the winter is no fault
   if (/^bypass/.test(n))
     return talk.marks.words

@@ -145,7 +145,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'fails',
-    'iced up, ices up, icing up, ice up, iced over, frosted up, frosts up, frosting up, frosted over, froze over, full of frost, frost in it, caked with frost, blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
+    'frost in, frost on the, frost buildup, ice buildup, ice built up, iced up, ices up, icing up, ice up, iced over, frosted up, frosts up, frosting up, frosted over, froze over, full of frost, frost in it, caked with frost, blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
   ],
   [
     'reading',

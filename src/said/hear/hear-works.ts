@@ -95,7 +95,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       i + 1 < clause.to &&
       !defectPhrases.at(words, i + 2) &&
       (defectPhrases.at(words, i + 1)?.length ?? 1) === 1 &&
-      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|drop|running|under|anywhere|hammer|lines?)$/.test(
+      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|hooked|connected|available|here|yet|aboard|turned|drop|running|under|anywhere|hammer|lines?)$/.test(
         norm(i + 2),
       )
     ) {

@@ -141,6 +141,8 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const asVerb =
       hit.length === 1 &&
       verbish.has(said) &&
+      // "that pump" is a thing, "that pumps" does it
+      !(/^(?:that|this)$/.test(before?.norm ?? '') && !said.endsWith('s')) &&
       ((joined &&
         ((verbWhen.has(before.norm) &&
           !(/^(?:and|one)$/.test(before.norm) && !said.endsWith('s')) &&

@@ -68,6 +68,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       { near: /^(?:windows_side|entry_door|windshield|patio_awning|window_awnings)/, part: self },
     ],
   ],
+  ['pedal pedals', [{ near: /^toilet$/, part: self }], 'brake_drum_rotor'],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
     'cloth canvas fabric',
