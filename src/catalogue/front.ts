@@ -359,6 +359,7 @@ export const frontParts: readonly Part[] = [
       'kingpin plate',
       'fifth wheel hitch pin',
       'lube plate',
+      'pin box weld',
     ],
     heardAs: ['pen box', 'king pen', 'landing year'],
     aspects: [

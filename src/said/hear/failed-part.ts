@@ -53,6 +53,10 @@ function isGas(talk: Talk, clause: Clause, from: number, to: number): boolean {
   return false;
 }
 
+/** What only an engine does. */
+const engineOnly =
+  /^(?:(?:knock|ping|miss|misfire|sputter|stumble|backfire|cough|lope)(?:s|es|ed|d|ing)?|(?:use|uses|used|using|burn|burns|burned|burning) (?:oil|coolant)|stall(?:s|ed|ing)?|bogs?|puffs? \w+|cranks? slow)$/;
+
 /** What is meant where the talk is about nothing in particular. */
 const vagueParts = /^(?:coach|front_cap|rear_cap|sidewall_structure|interior|road_test_drive)$/;
 
@@ -84,6 +88,18 @@ export function failedPart(
         /^(?:engine|dash_gauges|cruise_control|odometer|steering_gear|engine_oil)$/.test(part));
     if (meant && vague) return meant;
   }
+  // "doesn't knock": nothing else does, where nothing was named
+  if (
+    (part === undefined || vagueParts.test(part)) &&
+    engineOnly.test(
+      talk.marks.words
+        .slice(from, to)
+        .map((w) => w.norm)
+        .join(' '),
+    ) &&
+    !clause.mentions.some((m) => !m.aside && !m.weak)
+  )
+    return 'engine';
   const wanted = impliedBy(word);
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;

@@ -220,6 +220,26 @@ export const failureIdioms: readonly Row[] = [
     'bounces, bouncing, wallows, wallowing, porpoises, porpoising, bottoms out, bottoming out, rides rough, rides hard, rides harsh, rides like a truck, rides like a buckboard, rides like a log wagon, floats, floaty, hops, axle hop, wheel hop, white knuckle, white knuckles',
   ],
   [
+    'wear',
+    'worn',
+    'dead spot, dead spots, dead band, chunks missing, chunk missing, chunks out, chunk out, missing chunks, missing ribs, hard like, hard as, turned hard, gone stiff, stiff as',
+  ],
+  [
+    'rust',
+    'rusted',
+    'scabby, scabbed, salt got to, salt eaten, rusty looking, big rust, heavy rust, rotted with, rot holes, rust bucket, rust flakes, scale rust, rust jacking',
+  ],
+  [
+    'separated',
+    'separated',
+    'unbolted, unscrewed, unclipped, unfastened, came unbolted, popped loose, come out of its',
+  ],
+  [
+    'operates',
+    'pulling',
+    'dove to the, dives to the, dove right, dove left, dives right, dives left, darts, yanks, yanked, tugs, tugging, rather go left, rather go right, leads left, leads right, leads to the, steers itself, hunts for the ditch',
+  ],
+  [
     'strength',
     'weak',
     'no power, low on power, down on power, lacks power, no guts, gutless, no pulling power, falls on its face, lays down on',

@@ -128,6 +128,13 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       i = end - 1;
       continue;
     }
+    // "not bad" is praise of a sort
+    if (
+      norm(i) === 'bad' &&
+      /^(?:not|ain't|isn't|too|that)$/.test(norm(i - 1)) &&
+      (norm(i - 1) === 'not' || norm(i - 2) === 'not')
+    )
+      continue;
     const denial = denialBefore(talk, clause, i);
     const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
     // "won't quit beeping"

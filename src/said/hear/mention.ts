@@ -27,7 +27,9 @@ const verbWhen = words_(
 const verbish = words_(
   'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm latches latch locks lock cranks crank hooks hook',
 );
-const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
+const verbAfter = words_(
+  'first right off up on fine every great good ok okay in out easily both nice easy straight true light smooth smoothly nicely heavy hard tight well',
+);
 /** Words that name a part only where its family is talked about. */
 const family: Readonly<Record<string, RegExp>> = wordTable({
   house: /batter|disconnect/,
@@ -212,6 +214,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
     const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
     const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
+    const oiled = /^oil(?: level)?$/.test(said) ? recent.slice(0, 1).find((p) => oils.test(p)) : undefined;
     const steering = said === 'wheel' && isSteeringWheel(words, i);
     const mention = {
       from: i,
@@ -220,15 +223,17 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
         ? ['ignition_steering']
         : steering
           ? ['steering_gear', ...hit.values]
-          : seat
-            ? [seat]
-            : oneOf
-              ? [...oneOf]
-              : lid
-                ? [lid, ...hit.values]
-                : ofCoach
-                  ? ['sidewall_structure', ...hit.values]
-                  : inOrder(hit.values, recent, said, isAiry(words, i)),
+          : oiled
+            ? [oiled, ...hit.values]
+            : seat
+              ? [seat]
+              : oneOf
+                ? [...oneOf]
+                : lid
+                  ? [lid, ...hit.values]
+                  : ofCoach
+                    ? ['sidewall_structure', ...hit.values]
+                    : inOrder(hit.values, recent, said, isAiry(words, i)),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
@@ -275,6 +280,10 @@ const piece =
   /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|gauges?|needles?|dials?|nozzles?|collars?|lens(?:es)?|panels?|valves?)$/;
 const lidded =
   /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
+
+/** Parts with an oil of their own. */
+const oils =
+  /^(?:differential|wheel_bearings|hydraulic_unit|transmission|generator|steering_gear|shocks|air_tanks|levelling_jacks)$/;
 
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);

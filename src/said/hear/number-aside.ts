@@ -90,6 +90,15 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
       ))
   )
     return true;
+  // "a hundred miles back", "five hundred miles to empty": a way, no odometer
+  if (
+    (span.unit?.units[0] === '[mi_i]' || span.unit?.units[0] === 'km') &&
+    /^(?:back|ago|to|until|till|left|away|between|since|apart|before|further|farther|past|early)$/.test(
+      next,
+    ) &&
+    !/^(?:at|odometer|reads|says|with|has)$/.test(before)
+  )
+    return true;
   if (!span.unit) {
     const behind = `${next} ${norm(span.to + 1)}`;
     if (/^(?:a pop|a throw|a whack)/.test(behind)) return true;

@@ -65,6 +65,19 @@ export function otherVehicleAt(words: readonly Word[], i: number): { readonly le
       }
     return none;
   }
+  // "the other one on the lot", "the truck beside us"
+  if (
+    (/^(?:the|that|this)$/.test(n) || n === 'other') &&
+    ((norm(i + 1) === 'other' && norm(i + 2) === 'one') || (n === 'other' && norm(i + 1) === 'one'))
+  ) {
+    const k = n === 'other' ? i + 2 : i + 3;
+    if (
+      /^(?:on|in|out|at)$/.test(norm(k)) &&
+      /^(?:the|our)$/.test(norm(k + 1)) &&
+      /^(?:lot|yard|shop|row|back|barn)$/.test(norm(k + 2))
+    )
+      return { length: k + 3 - i };
+  }
   // "last rig through here", "last one in": without its article
   if (n === 'last' && (i === 0 || (words[i - 1]?.stop ?? 0) > 0 || /^(?:the|our|my)$/.test(norm(i - 1)))) {
     for (let k = i + 1; k < i + 4 && joined(k); k++)

@@ -58,6 +58,8 @@ const rows: readonly string[] = [
   'start crank | engine | - | engine',
   'start | flame cool device play show | - | -',
   'fire | engine flame | - | engine',
+  'take | engine | right off | engine',
+  'fire start | engine | right instantly immediately quick quickly first easy easily every instant up off | engine',
   'fire | device show play cool fan | up on | -',
   'light ignite | flame | - | -',
   'light | lamp show alarm trip fireplace cooktop oven | up | -',

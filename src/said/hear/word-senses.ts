@@ -125,6 +125,16 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
   [
+    'bearing bearings',
+    [
+      {
+        near: /^(?:driveline_u|alternator|belts_hoses|generator|water_pump|vents_roof|bath_fan|washer_dryer|ac_\w+|furnace_\w+|antenna_sat)$/,
+        part: self,
+      },
+    ],
+    'wheel_bearings',
+  ],
+  [
     'reservoir reservoirs',
     [
       { near: /^(?:steering_gear|coolant|hydraulic_unit|brake_fluid|wipers_washers|air_tanks)$/, part: self },
