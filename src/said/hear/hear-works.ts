@@ -241,7 +241,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         mention !== undefined ||
         subjects.has(lead) ||
         i - clause.from <= 4 ||
-        /^(?:one|ones|side)$/.test(norm(clause.from + 2));
+        /^(?:one|ones|side)$/.test(norm(clause.from + 2)) ||
+        (/^(?:one|another|neither)$/.test(lead) && clause.mentions.length === 0);
       const part = near ? subjectOf(talk, clause, i) : undefined;
       // "no pull", "no drain": a noun, not a verb that is denied
       if (

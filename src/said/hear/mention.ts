@@ -161,10 +161,14 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
           words[i]?.stop === 0 &&
           taken[i - 1] !== 1));
     const recent = recentAt(recently, i);
+    // "steers 105, drives all at 95"
+    const axle =
+      /^(?:steers|drives)$/.test(said) &&
+      (taken[i + 1] === 1 || (/^(?:all|both|at|are|'re|is|read|reading)$/.test(next) && taken[i + 2] === 1));
     const needs = family[said];
     const after = followed[said];
     if (
-      asVerb ||
+      (asVerb && !axle) ||
       unless[said]?.test(recent[0] ?? '') ||
       unlessNext[said]?.test(next) ||
       // "tight as a drum"
@@ -176,7 +180,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
-      (needs && !isFamily(needs, said, recent)) ||
+      (needs && !axle && !isFamily(needs, said, recent)) ||
       (/^(?:bottles?|cylinders?)$/.test(said) && !isGasBottle(words, i, recent)) ||
       (after && !after.test(next))
     ) {

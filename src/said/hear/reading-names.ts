@@ -62,6 +62,7 @@ call(
   'tach,tachometer,turning,spinning,idle,idles,idling,revs,rev counter,engine speed,fast idle,high idle',
 );
 call('road_test_drive/speed', [3, 90], driving, 'speed');
+call('suspension_air/measured_length', [2, 25], undefined, 'ride height,ride heights');
 call(
   'engine_oil/last_change_mi',
   [1000, 500000],
