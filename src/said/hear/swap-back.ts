@@ -1,5 +1,6 @@
 // Why: "other way round", "I had those backwards": two readings change places, said anew or not; "sixty-five then" settles a number that was disputed.
 import type { Draft } from './clause.ts';
+import { draftsBetween } from './drafts-between.ts';
 import type { Marks } from './marks.ts';
 import { phraseList } from './phrase-index.ts';
 
@@ -93,13 +94,13 @@ export function swapsIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
     const lead = before?.norm === 'the' ? words[i - 2]?.norm : before?.norm;
     const said = words[i]?.norm ?? '';
     if ((before?.stop ?? 2) === 0 && goes.test(lead ?? '') && !/^(?:got|had)$/.test(said)) continue;
-    const near = drafts.filter((d) => isRead(d) && d.place !== undefined && d.at < i && i - d.at <= back);
+    const near = draftsBetween(drafts, i - back, i).filter((d) => isRead(d) && d.place !== undefined);
     const b = near.at(-1);
     const a = b && near.filter((d) => isLike(d, b) && d.place !== b.place).at(-1);
     if (!a || !b) continue;
     // a word alone in the middle of a saying ("swapped", "reversed") tells of the coach
     if (hit.length === 1 && (before?.stop ?? 2) === 0 && (words[to - 1]?.stop ?? 2) === 0) continue;
-    const anew = drafts.filter((d) => isRead(d) && d.at >= to && d.at - to <= ahead && isLike(d, b));
+    const anew = draftsBetween(drafts, to, to + ahead + 1).filter((d) => isRead(d) && isLike(d, b));
     if (anew.length > 0) {
       for (const wrong of [a, b]) {
         const right = anew.find((d) => d.place === wrong.place);
