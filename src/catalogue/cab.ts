@@ -99,6 +99,9 @@ export const cabParts: readonly Part[] = [
       'driver display',
       'message center',
       'information center',
+      'bulb check',
+      'lamps on the dash',
+      'dash lamp',
     ],
     heardAs: ['gages', 'gauge is'],
     aspects: [

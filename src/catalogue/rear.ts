@@ -527,6 +527,9 @@ export const rearParts: readonly Part[] = [
       'trans cooler',
       'radiators',
       'charge air tube',
+      'cooler boot',
+      'cooler boots',
+      'cac boot',
     ],
     heardAs: ['radio ate her', 'rad eater', 'see a see'],
     aspects: [

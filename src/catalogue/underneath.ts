@@ -192,6 +192,8 @@ export const underneathParts: readonly Part[] = [
       'end links',
       'radius rod',
       'radius rods',
+      'torque rod bushing',
+      'torque rod bushings',
     ],
     heardAs: ['hair bags', 'right height'],
     aspects: [
@@ -519,6 +521,7 @@ export const underneathParts: readonly Part[] = [
       'fourth to fifth',
       'fifth to sixth',
       'shift cable',
+      'bell housing',
     ],
     heardAs: ['train e', 'transmission', 'granny'],
     aspects: [
@@ -627,6 +630,9 @@ export const underneathParts: readonly Part[] = [
       'exhaust pipes',
       'heat shield',
       'heat shields',
+      'exhaust rubber',
+      'muffler clamp',
+      'muffler clamps',
     ],
     heardAs: ['tale pipe'],
     aspects: [
@@ -825,6 +831,7 @@ export const underneathParts: readonly Part[] = [
       'derate',
       'derates',
       'def quality fault',
+      'code scanner',
     ],
     heardAs: ['chords', 'check ending', 'e c m'],
     aspects: [

@@ -20,9 +20,15 @@ const coolers = 'fridge, refrigerator, freezer, fridge freezer, reefer, icebox, 
 const washers = 'washer, dryer, washing machine, washer dryer, combo washer, laundry machine';
 const spots = 'front, rear, back, mid, middle, center, bedroom, living room, main, forward, galley, kitchen';
 
+const pieces =
+  'blower, blower motor, fan, fan motor, motor, burner, element, compressor, igniter, ignitor, pilot, pilot light, thermocouple, control board, circuit board, door, door seal, gasket, seal, latch, handle, knob, knobs, switch, light, bulb, light bulb, hinge, lid, hose, drain, filter, shelf, screen, display, cover, vent, spout, valve';
+/** "The blower motor on the furnace": the thing named behind its piece. */
+const behind = (things: string): string[] => each(pieces, 'on the, in the, of the, for the, at the', things);
+
 /** Part -> its composed names. */
 export const composedNames: Readonly<Record<string, readonly string[]>> = {
   countertops: [
+    ...behind('kitchen sink, galley sink, kitchen faucet, galley faucet'),
     ...each(kitchens, taps),
     ...each(kitchens, 'sink', taps),
     ...each(kitchens, 'sink sprayer, sink hose, sink cabinet, sink lid'),
@@ -30,12 +36,14 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     ...each('pull out, pull down, spray', 'faucet, sprayer, tap'),
   ],
   bath_sink: [
+    ...behind('bathroom sink, bath sink, lav, lavatory, vanity, bathroom faucet'),
     ...each(baths, 'sink, faucet, tap, spigot, mixer, basin, stopper, drain'),
     ...each(baths, 'sink', taps),
     'vanity cabinet',
     'pop up stopper',
   ],
   shower_tub: [
+    ...behind('shower, tub, bathtub, shower door'),
     ...each(
       'shower, tub, bathtub',
       'drain, faucet, tap, mixer, valve, knob, knobs, handle, diverter, spigot, spout, arm, bar',
@@ -52,6 +60,10 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'shower stall door',
   ],
   toilet: [
+    ...behind('toilet, commode, john'),
+    ...each('pedal, lever, foot pedal, flush lever', 'on the toilet, on the commode'),
+    'flush lever',
+    'toilet lever',
     ...each(
       'toilet',
       'ring, spray, sprayer, supply, supply line, water valve, ball valve, blade, ball, ball seal, hinge, pedal, handle, bolts, closet flange, vacuum breaker, water line',
@@ -66,6 +78,7 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'terlet',
   ],
   refrigerator: [
+    ...behind('fridge, refrigerator, freezer, reefer'),
     ...each(
       coolers,
       'door seal, door gasket, door handle, door latch, hinge, shelf, drawer, drawers, light, bulb, control board, control panel, display, thermistor, compressor, drip tray',
@@ -78,6 +91,7 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'frigerator',
   ],
   washer_dryer: [
+    ...behind('washer, dryer, washing machine'),
     ...each(
       washers,
       'door, door seal, door gasket, drum, hose, hoses, drain, drain pump, drain hose, vent, lint trap, lint screen, lint filter, belt, lid, pan',
@@ -90,14 +104,19 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'washing machines',
   ],
   ac_run: [
+    ...behind(
+      'a c, ac, air conditioner, front ac, rear ac, front air, rear air, bedroom ac, bedroom unit, front unit, rear unit, roof air',
+    ),
+    ...each('bedroom, living room, middle, main', 'unit'),
     ...each(
       spots,
       'a c, ac, air, air conditioner, air con, aircon, roof air, roof ac, roof unit, air conditioning, heat pump',
     ),
     ...each('front, rear, back, mid, middle, center', 'airs, cooling unit'),
   ],
-  furnace_run: each(spots, 'furnace, heater'),
+  furnace_run: [...each(spots, 'furnace, heater'), ...behind('furnace, heater, front furnace, rear furnace')],
   oven: [
+    ...behind('oven'),
     ...each(
       'oven',
       'light, bulb, light bulb, element, door glass, door handle, door hinge, door spring, thermostat, window, racks, flame, dial, temperature',
@@ -105,14 +124,22 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'broiler',
   ],
   cooktop: [
+    ...behind('stove, range, cooktop'),
+    ...each(
+      'fan, exhaust fan, vent fan, light, hood',
+      'over the stove, over the range, above the stove, above the range',
+    ),
     ...each(
       'stove, range, cooktop, cook top, stovetop',
-      'igniter, ignitor, sparker, spark, grate, grates, flame, lid, glass, glass top, glass lid, glass cover, light',
+      'igniter, ignitor, sparker, grate, grates, lid, glass, glass top, glass lid, glass cover',
     ),
     ...each('hood', 'fan, light, filter, vent'),
     'griddle',
   ],
   microwave: [
+    ...behind('microwave'),
+    'micro',
+    'the mike row wave',
     ...each(
       'microwave',
       'turntable, tray, glass tray, light bulb, bulb, vent, fan, door latch, keypad, display, buttons, vent fan, hood',
@@ -120,8 +147,12 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'nuker',
     'micro wave',
   ],
-  dishwasher: each('dishwasher, dish drawer', 'door, latch, rack, racks, pump, arm, spray arm, drain'),
+  dishwasher: [
+    ...behind('dishwasher'),
+    ...each('dishwasher, dish drawer', 'door, latch, rack, racks, pump, arm, spray arm, drain'),
+  ],
   water_heater_run: [
+    ...behind('water heater, hot water heater'),
     ...each(
       'water heater',
       'thermostat, board, control board, switch, igniter, ignitor, probe, thermocouple, gas valve',
@@ -169,6 +200,11 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     ),
     'whole house canister',
     'filter bowl',
+    'cartridge',
+    'reverse osmosis',
+    'reverse osmosis system',
+    'osmosis filter',
+    'filter element',
     'water purifier',
   ],
   plumbing: [
@@ -222,8 +258,14 @@ export const composedNames: Readonly<Record<string, readonly string[]>> = {
     'floor grilles',
     'floor duct',
   ],
-  thermostats: each(
-    'front, rear, back, bedroom, living room, main, zone one, zone two, zone three',
-    'thermostat, t stat, tstat, zone',
-  ),
+  thermostats: [
+    ...behind('thermostat'),
+    'zone one',
+    'zone two',
+    'zone three',
+    ...each(
+      'front, rear, back, bedroom, living room, main, zone one, zone two, zone three',
+      'thermostat, t stat, tstat, zone',
+    ),
+  ],
 };

@@ -1,5 +1,6 @@
 // Why: one says "it drags", the other "it doesn't, it's the rug": what is denied to its face is no finding any more.
 import type { Draft } from './clause.ts';
+import { draftsBetween } from './drafts-between.ts';
 import type { Marks } from './marks.ts';
 
 /** Words within which a saying is answered. */
@@ -25,7 +26,7 @@ export function contradicted(marks: Marks, drafts: readonly Draft[]): Set<Draft>
     const start = from;
     from = to;
     if (start === 0 || words[start - 1]?.asks || words[to - 1]?.asks) continue;
-    const before = drafts.filter((d) => d.at < start && start - d.at <= reach && d.sense !== 'claim');
+    const before = draftsBetween(drafts, start - reach, start).filter((d) => d.sense !== 'claim');
     const last = before.at(-1);
     if (!last) continue;
     let k = start;

@@ -5,6 +5,7 @@ import { failureIdioms } from './failure-idioms.ts';
 import { powerFailures } from './failure-power.ts';
 import { failureVerbs } from './failure-verbs.ts';
 import { formsOf } from './inflect.ts';
+import { skinFailures } from './skin-words.ts';
 
 /** What a failure word says. `noun`: a thing that can be denied ("no cracks"); `of`: only of these parts. */
 export interface DefectWord {
@@ -113,7 +114,12 @@ say('wet', 'wet', "water 's standing, water 's sitting, water 's pooling", noun)
 say('wet', 'mildewed', 'mildew, mold, mould, black mold, moldy, fungus', noun);
 say('wet', 'rotted', 'rot, wood rot, dry rot in the wood', noun);
 say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
-say('soft', 'soft', 'soft spot, soft spots, soft area, soft areas, flex in it', noun);
+say(
+  'soft',
+  'soft',
+  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it',
+  noun,
+);
 say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');
 say('flex', 'flexing', 'flexes, flexing, flexed, oil cans');
 say('delamination', 'delaminated', 'delamination, delam, bubble, bubbles in the wall, bubbling', noun);
@@ -437,6 +443,11 @@ say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took
 
 for (const [aspect, state, phrases, isNoun] of powerFailures)
   for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...(isNoun ? noun : {}) };
+for (const [aspect, state, nouns, others] of skinFailures) {
+  for (const p of nouns.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state, noun: true };
+  for (const p of others.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state };
+}
+say('wear', 'worn', 'hard', near);
 for (const [aspect, state, phrases] of failureIdioms)
   for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
 for (const [aspect, state, nouns, verbs] of failureVerbs)

@@ -1,6 +1,7 @@
 // Why: much of what is said on a walk is of other coaches, other people, money, weather or what would be; none of it is a fact of this one.
 import type { Marks } from './marks.ts';
 import { itemAt } from './number-item.ts';
+import { ordersIn } from './orders.ts';
 import { otherVehicleAt } from './other-vehicle.ts';
 import { moneyIn } from './price-talk.ts';
 import { rulesIn } from './rule-talk.ts';
@@ -141,6 +142,7 @@ export function elsewhereIn(marks: Marks): Uint8Array {
   }
   moneyIn(marks, out);
   rulesIn(marks, out);
+  ordersIn(marks, out);
   otherNames(marks, out);
   return out;
 }

@@ -6,6 +6,7 @@ import { canHurt } from './plausible.ts';
 import { suits } from './suits.ts';
 import type { Talk } from './talk.ts';
 import { wordTable } from './word-table.ts';
+import { isNuisance } from './work-said.ts';
 
 /** Parts meant by the failure itself where no part that suits was named, likeliest first. */
 const implied: Readonly<Record<string, string>> = wordTable({
@@ -20,6 +21,10 @@ const implied: Readonly<Record<string, string>> = wordTable({
   peel: 'body_paint',
 });
 
+/** The part that a failure word implies by itself. */
+export const impliedBy = (word: DefectWord): string | undefined =>
+  implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
+
 /** What some parts do when all is well: a receptacle trips, magnets hum. */
 const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
   [/^trip(?:s|ped|ping)?$/, /^outlets_gfci$/],
@@ -31,6 +36,8 @@ const inOrder: readonly (readonly [words: RegExp, parts: RegExp])[] = [
     /^(?:pop|pops|popped|hiss|hisses)$/,
     /^(?:outlets_gfci|parking_brake|air_tanks|brake_chambers|air_gauges)$/,
   ],
+  // an alarm is meant to scream
+  [/^(?:scream|shriek|wail|howl|squawk|screech)/, /(?:_alarm|horn)$/],
   // what sprays water is meant to
   [
     /^(?:spray|sprays|spraying|sprayed|run|running down|running|gush|gushing|spurt|spurting)$/,
@@ -45,6 +52,10 @@ function isGas(talk: Talk, clause: Clause, from: number, to: number): boolean {
     if (/^(?:gas|propane|lp|lpg|butane)$/.test(talk.marks.words[k]?.norm ?? '')) return true;
   return false;
 }
+
+/** What only an engine does. */
+const engineOnly =
+  /^(?:(?:knock|ping|miss|misfire|sputter|stumble|backfire|cough|lope)(?:s|es|ed|d|ing)?|(?:use|uses|used|using|burn|burns|burned|burning) (?:oil|coolant)|stall(?:s|ed|ing)?|bogs?|puffs? \w+|cranks? slow)$/;
 
 /** What is meant where the talk is about nothing in particular. */
 const vagueParts = /^(?:coach|front_cap|rear_cap|sidewall_structure|interior|road_test_drive)$/;
@@ -77,13 +88,30 @@ export function failedPart(
         /^(?:engine|dash_gauges|cruise_control|odometer|steering_gear|engine_oil)$/.test(part));
     if (meant && vague) return meant;
   }
-  const wanted = implied[`${word.aspect}/${word.state}`] ?? implied[word.aspect];
+  // "doesn't knock": nothing else does, where nothing was named
+  if (
+    (part === undefined || vagueParts.test(part)) &&
+    engineOnly.test(
+      talk.marks.words
+        .slice(from, to)
+        .map((w) => w.norm)
+        .join(' '),
+    ) &&
+    !clause.mentions.some((m) => !m.aside && !m.weak)
+  )
+    return 'engine';
+  const wanted = impliedBy(word);
   if (wanted !== undefined && (part === undefined || part === 'coach')) return wanted;
   if (part === undefined) return undefined;
   if (wanted === 'alignment' && !/brake|steering|alignment|tire|suspension|hitch|tow/.test(part))
     return wanted;
   const n = talk.marks.words[from]?.norm ?? '';
-  if (to - from === 1 && inOrder.some(([w, p]) => w.test(n) && p.test(part))) return undefined;
+  if (
+    to - from === 1 &&
+    !(/^trip/.test(n) && isNuisance(talk.marks.words, clause.from, clause.to)) &&
+    inOrder.some(([w, p]) => w.test(n) && p.test(part))
+  )
+    return undefined;
   const own = clause.mentions.some((m) => m.parts.includes(part));
   return !own && !denied && canHurt(part) && !talk.isClose(part, from, clause) ? undefined : part;
 }

@@ -37,6 +37,15 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   const norm = (k: number): string => talk.marks.words[k]?.norm ?? '';
   const n = norm(i);
   const next = talk.marks.words[i + length - 1]?.stop === 0 ? norm(i + length) : '';
+  // "that battery's done": of what is used up; "the roof is done" is work
+  if (/^(?:'s|is|are|'re)$/.test(n) && norm(i + 1) === 'done')
+    return !/batter|tire|alarm|belts|shocks/.test(talk.partFor(i, i + length, clause) ?? '');
+  if (
+    /^settle[sd]?$/.test(n) &&
+    next === 'down' &&
+    /^(?:on|at|to|in|nice|nicely|fine|after|once|and|real|right)$/.test(norm(i + 2))
+  )
+    return true;
   if (n === 'lock' || n === 'locks' || n === 'locked') return next === 'at' || next === 'tight';
   // "you smell gas. Not strong, but it's there": how much of what was just said
   if (n === 'not' && norm(i + 1) === 'strong') return talk.fault !== undefined && i - talk.fault.at < 12;
@@ -44,7 +53,15 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (/^(?:hot|warm)$/.test(norm(i + length - 1)) && /^(?:and|or|water)$/.test(next))
     return next === 'water' || norm(i + length + 1) === 'cold';
   if (length > 1) return n === 'smells' && norm(i + 1) === 'like' && /^(?:new|a)$/.test(next);
-  if (n === 'soft') return afterSoft.test(next);
+  if (n === 'soft') return afterSoft.test(next) && norm(i + length + 1) !== 'to';
+  // only what should be soft is spoilt by being hard
+  if (n === 'hard')
+    return (
+      !/^(?:|and|now|as|too|but|in|at|on|from)$/.test(next) ||
+      !/^(?:slide_seals|roof_sealant|sealant_side|wipers_washers|windows_side|valve_stems|belts_hoses)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
+    );
   if (n === 'low')
     return /^(?:beam|beams|profile|miles|mile|hours|mileage|and|power|voltage|range|gear|point|points|pressure)$/.test(
       next,
@@ -61,7 +78,10 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     return (
       /^(?:screen|floor|towing|spot|tow|roof|top|and|out|bed|ground|on|against)$/.test(next) ||
       /^(?:a|down|the|lay|lays|laid|from|lies)$/.test(norm(i - 1)) ||
-      talk.marks.numberAt.to(i) !== undefined
+      talk.marks.numberAt.to(i) !== undefined ||
+      !/^(?:tire|spare_tire|\w*battery\w*|suspension_air|horn|inverter_charger|lp_tank|air_tanks|extinguisher|coach|slide_seals)$/.test(
+        talk.partFor(i, i + 1, clause) ?? '',
+      )
     );
   if (n === 'plugged') return /^(?:in|into|it|to|up)$/.test(next) && norm(i + 2) !== 'with';
   if (n === 'shot') return norm(i - 1) === 'a' || /^(?:of|at|with|it|a)$/.test(next);
@@ -93,6 +113,20 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
   if (/^split/.test(n)) return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
   if (/^(?:settle[sd]?|leans)$/.test(n)) return next === 'in' || (next === 'down' && norm(i + 2) === 'on');
+  // the split of an air conditioner is what it cools by
+  if (n === 'split' || n === 'splits')
+    if (
+      /^(?:degree|degrees|temp|temperature|good|nice|delta|decent|air)$/.test(norm(i - 1)) ||
+      talk.marks.numberAt.to(i) !== undefined ||
+      (/^(?:of|was|is)$/.test(next) && /^(?:ac_|ducts|thermo)/.test(talk.recent[0]?.parts[0] ?? ''))
+    )
+      return true;
+  if (/^freez/.test(n) && /^(?:you|me|us|ya)$/.test(next)) return true;
+  // bypassed for the winter is no fault
+  if (/^bypass/.test(n))
+    return talk.marks.words
+      .slice(Math.max(0, i - 14), i + 14)
+      .some((w) => /^(?:winter\w*|antifreeze|freeze|freezing|cold|storage)$/.test(w.norm));
   if (n === 'rips' || n === 'bubble') return next === 'through' || next === 'level';
   if (n === 'dark')
     return (
@@ -109,7 +143,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (/^scratch$/.test(n)) return next === 'that' || next === 'it';
   if (/^slow(?:ly|er)?$/.test(n))
     return (
-      !/^(?:is|'s|are|'re|was|were|real|really|pretty|little|bit|run|runs|move|moves|come|comes|go|goes|going|too|very|kinda|so|awful|awfully|hair|tad|ran|somewhat|pulls|cools|heats|opens|closes|fills|drains|charges|cranks|turns|retracts|extends|lifts|painfully|being|kind|sort|of|up|down|in|out|it|them|seems|mighty)$/.test(
+      !/^(?:is|'s|are|'re|was|were|real|really|pretty|little|bit|run|runs|move|moves|come|comes|go|goes|going|too|very|kinda|so|awful|awfully|hair|tad|ran|somewhat|pulls|cools|heats|opens|closes|fills|drains|charges|cranks|turns|retracts|extends|lifts|painfully|going|coming|moving|draining|opening|closing|filling|turning|cooling|heating|charging|working|cranking|retracting|extending|being|kind|sort|of|up|down|in|out|it|them|seems|mighty)$/.test(
         norm(i - 1),
       ) &&
       !/^(?:to|leak|on|going|coming|drip|leaks|retract|extend|crank|response)$/.test(next) &&

@@ -19,7 +19,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'operates',
     'fails',
-    'dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput,  done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
+    'rolls away, rolls on the hill, black picture, black screen, blue screen, picture is black, screen is black, only black, out of air, dead as a hammer, dead as a doornail, dead as can be, as dead as, deader than, ng, no bueno, kaput,  done for, on its last legs, on its last leg, on their last legs, on its way out, on the way out, on the fritz, on the blink, gave its last, beyond saving, beyond repair, past saving, belly up, no longer works, out to lunch, gone to heaven, ' +
       "not a peep, not a click, not a sound, not a spark, not a flicker, nary a, nothing comes out, nothing came out, nothing there, nothing out of it, got nothing, gets nothing, get nothing, gives nothing, deader, don't do squat, doesn't do squat, does squat, don't do nothing, doesn't do nothing, doesn't do anything, won't do anything, don't do anything, did nothing, ain't doing nothing, ain't worth, has had it, had its day, have had it, ain't doing squat, not doing anything, not doing nothing, doing nothing, no sign of life, no signs of life, no life in it, no juice, not getting any, finished, ruined, wrecked, useless, worthless, a goner, goner, garbage, scrap, non operational, nonoperational, non functional, defunct, dark, blank",
   ],
   [
@@ -124,7 +124,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'strength',
     'weak',
-    'weak as, weak stream, puny, wimpy, pitiful, pathetic, underwhelming, lame, anemic, not pulling its weight, barely moves, barely turns, barely blows, barely a trickle, only a trickle',
+    'weak as, weak stream, yellow flame, yellow flames, lazy flame, lazy flames, lazy yellow flame, yellow and lazy, lazy and yellow, burns yellow, burning yellow, flame is yellow, flames are yellow, weak flame, puny, wimpy, pitiful, pathetic, underwhelming, lame, anemic, not pulling its weight, barely moves, barely turns, barely blows, barely a trickle, only a trickle',
   ],
   ['cooling', 'warm', 'not very cold, not that cold, only warm, never gets cold, lukewarm, tepid'],
   [
@@ -141,6 +141,11 @@ export const failureIdioms: readonly Row[] = [
     'level',
     'low',
     'on the low side, low side, running low, a quart low, down a quart, half a quart low, quart low, way down, below the plates, under the plates, below the mark, under the minimum, at the minimum, off the stick, off the dipstick, under half, short of full, not full, needs topping, needs water, bone dry in the, low water, below the fill',
+  ],
+  [
+    'operates',
+    'fails',
+    'frost in, frost on the, frost buildup, ice buildup, ice built up, iced up, ices up, icing up, ice up, iced over, frosted up, frosts up, frosting up, frosted over, froze over, full of frost, frost in it, caked with frost, blank screen, blank display, blank face, screen is blank, display is blank, screen went blank, dead screen, dead display, nothing comes out, nothing comes through, nothing coming out, nothing coming through, nothing came out, nothing came through, nothing out of it, nothing on the screen, nothing on the display, gets nothing, getting nothing, get nothing out, got nothing out, not a drop comes out, no drip no nothing',
   ],
   [
     'reading',
@@ -213,6 +218,26 @@ export const failureIdioms: readonly Row[] = [
     'operates',
     'vibrating',
     'bounces, bouncing, wallows, wallowing, porpoises, porpoising, bottoms out, bottoming out, rides rough, rides hard, rides harsh, rides like a truck, rides like a buckboard, rides like a log wagon, floats, floaty, hops, axle hop, wheel hop, white knuckle, white knuckles',
+  ],
+  [
+    'wear',
+    'worn',
+    'dead spot, dead spots, dead band, chunks missing, chunk missing, chunks out, chunk out, missing chunks, missing ribs, hard like, hard as, turned hard, gone stiff, stiff as',
+  ],
+  [
+    'rust',
+    'rusted',
+    'scabby, scabbed, salt got to, salt eaten, rusty looking, big rust, heavy rust, rotted with, rot holes, rust bucket, rust flakes, scale rust, rust jacking',
+  ],
+  [
+    'separated',
+    'separated',
+    'unbolted, unscrewed, unclipped, unfastened, came unbolted, popped loose, come out of its',
+  ],
+  [
+    'operates',
+    'pulling',
+    'dove to the, dives to the, dove right, dove left, dives right, dives left, darts, yanks, yanked, tugs, tugging, rather go left, rather go right, leads left, leads right, leads to the, steers itself, hunts for the ditch',
   ],
   [
     'strength',

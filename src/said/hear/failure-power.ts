@@ -69,4 +69,15 @@ export const powerFailures: readonly Row[] = [
     'smell of gas, smells of gas, smell of propane, smells of propane, whiff of gas, whiff of propane, odor of gas, odor of propane, gas odor, propane odor, smell gas, smell propane, smells like gas, smells like propane, smelling gas, smelling propane, smelled gas, smelled propane, hint of gas, hint of propane, trace of gas, trace of propane',
     true,
   ],
+  ['damage', 'scratched', 'nick, nicks, nicked', true],
+  [
+    'heat',
+    'overheating',
+    'hot to the touch, warm to the touch, too hot to touch, hot to touch, warm to touch, hot under load',
+  ],
+  [
+    'operates',
+    'fails',
+    "never made a sound, never made a peep, never made a noise, didn't make a sound, didn't make a peep, didn't make a noise, doesn't make a sound, makes no sound, made no sound, made no noise, makes no noise, stayed silent, stays silent, is silent, stone silent, 's done, is done, are done, 're done",
+  ],
 ];

@@ -42,7 +42,7 @@ export const failureVerbs: readonly Row[] = [
     'damage',
     'bent',
     'kink',
-    'bend/bent, warp, buckle, bow, crumple, crush, mangle, tweak, cave in, push in, bash in, stave in, twist, bend/bent over',
+    'bend/bent, warp, buckle, bow, crumple, crush, mangle, tweak, cave in, push in, bash in, stave in, twist, kick in, bend/bent over',
   ],
   [
     'damage',
@@ -112,11 +112,16 @@ export const failureVerbs: readonly Row[] = [
   [
     'noise',
     'noisy',
-    'squeal, squeak, rattle, chirp, clunk, whine, howl, screech, growl, groan, rumble, creak, thump, chatter, whistle, moan, clatter, hum, buzz, knock, bang, clank, clack, squawk, grumble, gurgle, thud',
+    'scream, shriek, wail, squeal, squeak, rattle, chirp, clunk, whine, howl, screech, growl, groan, rumble, creak, thump, chatter, whistle, moan, clatter, hum, buzz, knock, bang, clank, clack, squawk, grumble, gurgle, thud',
     'grind/ground, sing, pop, tick, roar, squeal/squealed, ping, clang, bang shut, beep, talk back, rub',
   ],
   ['smell', 'smelling', 'smell, stink', 'reek'],
-  ['smoke', 'smoking', '', 'smoke, burn oil, use oil'],
+  [
+    'smoke',
+    'smoking',
+    '',
+    'smoke, burn oil, use oil, puff white, puff blue, puff black, puff smoke, blow/blew white, blow/blew blue, blow/blew black, blow/blew smoke, roll coal, throw/threw smoke, belch',
+  ],
   [
     'heat',
     'burnt',
@@ -163,7 +168,7 @@ export const failureVerbs: readonly Row[] = [
     'operates',
     'surging',
     'surge, stumble, misfire',
-    'hunt, hunt around, bog, bog down, lope, lug down, stall, stall out, backfire, idle rough, run/ran/run rough, run/ran/run ragged, idle high, rev up and down',
+    'hunt, hunt around, bog, bog down, lope, lug down, stall, stall out, backfire, buck, lurch, cut/cut out, idle rough, run/ran/run rough, run/ran/run ragged, idle high, rev up and down',
   ],
   [
     'operates',
@@ -195,7 +200,12 @@ export const failureVerbs: readonly Row[] = [
     'bulge, blister',
     'swell/swelled/swollen, swell/swelled/swollen up, puff up, puff out, balloon, pooch out, belly out',
   ],
-  ['sag', 'sagging', 'sag, droop', ''],
+  [
+    'sag',
+    'sagging',
+    'sag, droop',
+    'sit/sat low, hang/hung low, ride/rode low, sit/sat crooked, sit/sat lopsided, sit/sat down in, squat down',
+  ],
   ['clogged', 'clogged', '', 'clog, clog up, plug up, stop up, block up'],
   [
     'reading',

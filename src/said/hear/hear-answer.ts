@@ -109,6 +109,10 @@ export function hearAnswer(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     if (has && m.to >= clause.to - 3) return put(answer === 'yes' ? 'present' : 'no', m.from);
   }
   const inverted = helps.test(norm(first));
+  // "does the stove light": the verb may stand inside what looks like a name
+  const end = norm(clause.to - 1);
+  if (/^(?:do|does|did|will)$/.test(norm(first)) && verbUses(end).some((u) => u.form === 'base'))
+    return put(answer === 'yes' ? 'works' : 'fails', clause.to - 1);
   for (let i = clause.to - 1; i > first; i--) {
     const n = norm(i);
     if (m && m.from <= i && i < m.to) break;

@@ -1,6 +1,7 @@
 // Why: "three slides", "six of them", "TV two", "six speed": bare whole numbers that count.
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause } from './clause.ts';
+import { impliedBy } from './failed-part.ts';
 import { defectPhrases, isKnownWord, typePhrases } from './lexicon.ts';
 import type { Mention } from './mention.ts';
 import type { NumberSpan } from './number-span.ts';
@@ -72,6 +73,8 @@ const partAfter = (clause: Clause, talk: Talk, span: NumberSpan): Mention | unde
   return undefined;
 };
 
+const isNumeral = (n: string | undefined): boolean => n === undefined || /^(?:total|only|each|of)$/.test(n);
+
 /** "With three burners lit", "with the two airs running": under what something was read. */
 function isLoad(talk: Talk, clause: Clause, span: NumberSpan): boolean {
   const norm = (k: number): string =>
@@ -139,6 +142,14 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   if (!span.of && (without || /^(?:other|these|those|last|first|next|every|this|that)$/.test(lead)))
     return undefined;
   if (isLoad(talk, clause, span)) return undefined;
+  // "the CO one": which of them
+  if (
+    words[span.from]?.norm === 'one' &&
+    words[span.from - 1]?.stop === 0 &&
+    clause.mentions.some((m) => m.to === span.from) &&
+    !isNumeral(words[span.bare]?.norm)
+  )
+    return undefined;
   const both = words[span.from]?.norm === 'both';
   const behind = span.of === undefined ? span.bare : span.to;
   const next = words[behind]?.norm ?? '';
@@ -189,7 +200,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   // "two will not lock", "two dead", "a dozen little spots"
   for (let k = span.bare; k < Math.min(clause.to, span.bare + 3) && joined; k++) {
     const defect = defectPhrases.at(words, k);
-    const part = parts[0];
+    const plain = parts[0];
+    const wanted = defect?.values[0] && plain === 'coach' ? impliedBy(defect.values[0]) : undefined;
+    const part = wanted ?? plain;
     if (
       part &&
       value > 1 &&
@@ -254,6 +267,29 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     if (part && !uncounted.has(part)) return { part, aspect: 'count', count: value, sure: true };
   }
   const before = clause.mentions.filter((m) => m.to <= span.from).at(-1);
+  // "keys I have received two", "slides there are three"
+  if (
+    before &&
+    value > 1 &&
+    value <= 14 &&
+    before.from - clause.from <= 2 &&
+    (span.bare === clause.to || words[span.bare - 1]?.stop !== 0) &&
+    before.to < span.from &&
+    span.from - before.to <= 4 &&
+    words
+      .slice(before.to, span.from)
+      .every((w) =>
+        /^(?:i|we|you|they|he|she|it|there|have|has|had|got|get|received|found|count|counted|see|are|is|exist|with|only|'ve|'s)$/.test(
+          w.norm,
+        ),
+      ) &&
+    words
+      .slice(before.to, span.from)
+      .some((w) => /^(?:have|has|had|got|received|found|count|counted|see|there|exist|'ve)$/.test(w.norm)) &&
+    before.parts[0] &&
+    !uncounted.has(before.parts[0])
+  )
+    return { part: before.parts[0], aspect: 'count', count: value, sure: true };
   const alone = span.bare === clause.to || words[span.bare - 1]?.stop !== 0 || next === 'total';
   const isAll = words[span.from - 1]?.norm === 'all' && value > 1;
   const part =

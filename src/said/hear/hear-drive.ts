@@ -10,7 +10,7 @@ import type { Talk } from './talk.ts';
 const openers = phraseList(
   (
     'took it out,took her out,drove it,drove her,drive it,drove,road test,test drive,on the highway,on the freeway,on the interstate,on the road,took it for a drive,took it for a spin,up to speed,' +
-    'on the hill,up the hill,on the grade,percent grade,up a grade,up the grade,on the pass,up the pass,over the pass,on the climb,at speed,while driving,driving down,driving along,behind the wheel,going down the highway,on the two lane,back roads,rpm,rpms,cruise holds,cruise set,straightaway,' +
+    'up the big hill,speedo,speedometer,on the hill,up the hill,on the grade,percent grade,up a grade,up the grade,on the pass,up the pass,over the pass,on the climb,at speed,while driving,driving down,driving along,behind the wheel,going down the highway,on the two lane,back roads,rpm,rpms,cruise holds,cruise set,straightaway,' +
     'miles an hour,miles per hour,mile an hour,at highway speed,out on the road,on ramp,on the ramp,rolling,out on the highway,we are rolling,pulling out,first stop,cruise is set,down the road,cruising'
   ).split(','),
 );

@@ -62,6 +62,13 @@ export function hearFill(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
     const to = i + hit.length;
     if (clause.mentions.some((m) => m.from <= i && i < m.to)) continue;
     if (words[to - 1]?.stop === 0 && notFull.test(words[to]?.norm ?? '')) continue;
+    // "a third full" is a share
+    if (
+      /^(?:half|third|thirds|quarter|quarters|fourth|fourths|fifth|fifths|eighth|eighths|percent|way|not|isn't|ain't)$/.test(
+        norm(i - 1),
+      )
+    )
+      continue;
     if (talk.marks.numberAt.to(i) && state === 'full') continue;
     let shown = -1;
     for (let k = i - 1; k >= Math.max(clause.from, i - 4); k--) if (shows.test(norm(k))) shown = k;
@@ -99,6 +106,25 @@ export function hearFill(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
         before,
       );
     if (!led || /^(?:when|if|once|until|till|before|after|while)$/.test(norm(clause.from))) continue;
+    const both =
+      /^(?:both|all)$/.test(norm(clause.from)) || words.slice(clause.from, i).some((w) => w.norm === 'both');
+    const others = both
+      ? talk.recent
+          .filter((r) => r.at < i && i - r.at < 24)
+          .flatMap((r) => r.parts.slice(0, 1))
+          .filter((p) => vessels.test(p) && p !== vessel)
+      : [];
+    for (const other of new Set(others))
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          { part: other, aspect: 'level', state, sense: 'condition', polarity: 'neutral', weight: 0.65 },
+          i,
+          hit.length,
+        ),
+      );
     out.push(
       draftOf(
         talk,
@@ -136,4 +162,52 @@ function isFalse(talk: Talk, clause: Clause, shownAt: number, to: number, state:
     if (other && other !== state && joined && !named) return true;
   }
   return false;
+}
+
+/** "Two thirds fresh, a third gray", "sixty gallons fresh": a share or a size said right before its tank; marks the number as taken. */
+export function hearFillBefore(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
+  const out: Draft[] = [];
+  for (const span of clause.numbers) {
+    const share = span.items[0]?.kind === 'fraction' || span.items.at(-1)?.kind === 'fraction';
+    const size = span.unit?.units[0] === '[gal_us]';
+    const value = span.readings[0]?.value;
+    if (
+      (!share && !size) ||
+      (share && span.unit) ||
+      value === undefined ||
+      taken[span.from] ||
+      talk.scopes.elsewhere[span.from]
+    )
+      continue;
+    const m = clause.mentions.find((x) => x.from === span.to);
+    const part = m?.parts.find((p) => /^(?:fresh|gray|black)_tank$/.test(p));
+    if (
+      !m ||
+      !part ||
+      clause.mentions.some(
+        (x) => x.to <= span.from && span.from - x.to <= 3 && x.parts.some((p) => vessels.test(p)),
+      )
+    )
+      continue;
+    // "a third gray tank" is a tank more
+    if (/tanks?$/.test(talk.marks.words[m.to - 1]?.norm ?? '') && share) continue;
+    const doubt = talk.doubtAt(span.from);
+    taken.fill(1, span.from, span.to);
+    out.push({
+      part,
+      aspect: size ? 'capacity' : 'level',
+      value: size
+        ? { is: 'quantity', value, unit: '[gal_us]' }
+        : { is: 'quantity', value: Math.round(value * 1e8) / 1e6, unit: '%' },
+      sense: 'quantity',
+      polarity: 'neutral',
+      ...doubt,
+      hedged: doubt.hedged || span.approx,
+      from: Math.max(clause.from, span.from - 4),
+      to: Math.min(clause.to, m.to + 2),
+      at: span.from,
+      weight: 0.75,
+    });
+  }
+  return out;
 }

@@ -3,6 +3,7 @@ import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { hearHistory, hearPapers } from './hear-history.ts';
 import { defectPhrases, goodPhrases } from './lexicon.ts';
+import { isPieceSubject } from './piece-nouns.ts';
 import { denialBefore, draftOf, subjectOf } from './state-draft.ts';
 import type { Talk } from './talk.ts';
 
@@ -123,8 +124,11 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       i > clause.from &&
       be.has(norm(i - 1)) &&
       (before !== undefined ||
-        /^(?:it|they|these|those|everything|both|all|and|he|she|rest|others)$/.test(lead) ||
+        /^(?:it|they|these|those|everything|both|all|and|he|she|rest|others|level|levels|color|colour|fluid|fluids|action|movement|operation|travel|response|feel|welds?|joints?|boots?|clamps?|bolts?|mounts?|bushings?|edges?|corners?|hinges?|connections?|threads?|fittings?)$/.test(
+          lead,
+        ) ||
         clause.places.some((p) => p.from <= clause.from + 1 && p.to <= i && i - p.to <= 3) ||
+        isPieceSubject(words, first, i) ||
         (lead === 'that' && !/^feel|^sound/.test(norm(i - 1)))) &&
       !/^(?:i|we|you)$/.test(norm(i - 2));
     const at = i + good.length;

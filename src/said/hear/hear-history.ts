@@ -16,7 +16,7 @@ const works: readonly (readonly [State, string])[] = [
   ],
   [
     'repaired',
-    'fix repair patch weld reweld glue reglue rebuild recaulk caulk repaint paint refinish rewire replumb mend reinforce refurbish overhaul recondition restore splice fill respray recoat retape tape caulk smear slap glop goop stitch sew rivet buff polish compound sand touch straighten',
+    'fix repair patch weld reweld glue reglue rebuild recaulk caulk repaint paint refinish rewire replumb mend reinforce refurbish overhaul recondition restore splice fill respray coat recoat glob retape tape caulk smear slap glop goop stitch sew rivet buff polish compound sand touch straighten',
   ],
   [
     'serviced',

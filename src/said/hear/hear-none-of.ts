@@ -98,6 +98,35 @@ export function hearNoneOf(talk: Talk, clause: Clause, taken: Uint8Array): Draft
         );
       continue;
     }
+    if (
+      /^(?:stored|active|fault|trouble|pending|engine|current|historic|other)$/.test(norm(at)) &&
+      at + 1 < clause.to
+    )
+      at++;
+    if (
+      /^(?:codes|faults|dtcs)$/.test(norm(at)) &&
+      !talk.recent.slice(0, 2).some((r) => /tire|_alarm|extinguisher/.test(r.parts[0] ?? '')) &&
+      !/^(?:on|for|to|from)$/.test(norm(at + 1))
+    ) {
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          {
+            part: 'engine_ecm',
+            aspect: 'code',
+            state: 'no',
+            sense: 'absent',
+            polarity: 'good',
+            weight: 0.75,
+          },
+          i,
+          at + 1 - i,
+        ),
+      );
+      continue;
+    }
     const fault = faults[norm(at)];
     // "no pull tab", "no play area": before another noun it is something else
     const next = (words[at]?.stop ?? 2) > 0 || at + 1 >= clause.to ? '' : norm(at + 1);

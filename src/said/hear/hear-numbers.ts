@@ -18,7 +18,7 @@ import type { Talk } from './talk.ts';
 import { inRow, noteTire, rowSoFar, tireOf } from './tire-row.ts';
 import { tireSizeAt } from './tire-size.ts';
 import { corrections } from './trigger-words.ts';
-import { noteUnit } from './unit-carried.ts';
+import { noteUnit, treadUnit } from './unit-carried.ts';
 
 const dated = /^(?:date|dated|stamp|stamped|expires|expire|manufactured|born|expiration|inspected|dates)$/;
 const quote = (clause: Clause, span: NumberSpan): { from: number; to: number } => ({
@@ -114,6 +114,9 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
   for (const span of clause.numbers) {
     noteUnit(talk, span);
     if (done[span.from] || talk.scopes.elsewhere[span.from] || isAsideNumber(talk, clause, span)) continue;
+    // "the twelve volt panel": a name, no reading
+    if (span.unit?.units[0] === 'V' && clause.mentions.some((m) => m.from <= span.from && span.to < m.to))
+      continue;
     const at = span.from;
     const doubt = talk.doubtAt(at);
     const put = (
@@ -186,7 +189,7 @@ export function hearNumbers(talk: Talk, clause: Clause, done: Uint8Array): Draft
       const readings = week ? [week] : readTire(span, rowSoFar(talk, wantsOf(before), place, at));
       for (const r of readings) {
         if (counts && typeof r.value === 'number') continue;
-        const unit = r.aspect === 'tread_mid' ? '[in_i]/32' : '[psi]';
+        const unit = r.aspect === 'tread_mid' ? treadUnit(talk, r.from) : '[psi]';
         const value: Draft['value'] =
           typeof r.value === 'string'
             ? { is: 'text', text: r.value }

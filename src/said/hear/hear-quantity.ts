@@ -104,7 +104,12 @@ export function pair(
     last.aspect !== 'gauge' &&
     !namedBetween(talk, last.at, span.from);
   const named_ = carried ? [last.part, ...byName.filter((p) => p !== last.part)] : byName;
-  const all = isBesideHertz(talk, span) ? mainsFirst(named_) : named_;
+  // "fourteen four at the house batteries": read there
+  const there = clause.mentions.find(
+    (m) => m.aside && m.from >= span.to && m.from - span.to <= 3 && words_(talk, span.to, m.from),
+  );
+  const led = there ? [...there.parts, ...named_.filter((p) => !there.parts.includes(p))] : named_;
+  const all = isBesideHertz(talk, span) ? mainsFirst(led) : led;
   const ownMentions = clause.mentions.filter((m) => !m.aside);
   const start = measuredFrom(talk.marks, span.from, clause.from);
   // "with a burner lit it holds eleven": "it" is what was talked about before
@@ -286,6 +291,10 @@ export function pair(
   return best && best.score >= 1.7 ? best : undefined;
 }
 
+/** True where the words between are no more than "at the", "across the". */
+const words_ = (talk: Talk, from: number, to: number): boolean =>
+  talk.marks.words.slice(from, to).every((w) => /^(?:at|the|across|over|on|my|your|both)$/.test(w.norm)) &&
+  /^(?:at|across)$/.test(talk.marks.words[from]?.norm ?? '');
 /** True where another part than this was named between two words. */
 function others(talk: Talk, from: number, to: number, part: string): boolean {
   for (let i = from; i < to; i++) {

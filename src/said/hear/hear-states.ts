@@ -1,6 +1,7 @@
 // Why: what is wrong with a part, or said not to be: the failure words of the trade, with their denials.
 
 import type { Clause, Draft } from './clause.ts';
+import type { DefectWord } from './defect-words.ts';
 import { failedPart } from './failed-part.ts';
 import { isNoFailure } from './failure-guards.ts';
 import { defectPhrases } from './lexicon.ts';
@@ -41,6 +42,16 @@ const soapedAt = (talk: Talk, i: number): string | undefined => {
   return last?.parts[0];
 };
 const soaped = /^(?:lp_|tire|valve_stems|air_tanks|suspension_air)/;
+
+/** Machines with oil or coolant in them: wet outside, they leak; a mushy pedal has not rotted. */
+const oily =
+  /^(?:shocks|steering_gear|wheel_bearings|differential|transmission|engine|brake_(?:drum_rotor|fluid|chambers)|hydraulic_unit|levelling_jacks|fuel_lines|fuel_tank|radiator_cac|turbo_exhaust|engine_mounts|front_engine|fuel_injectors|coolant|belts_hoses|driveline_u)$/;
+function asSaidOf(part: string | undefined, word: DefectWord): DefectWord {
+  if (word.aspect !== 'wet' || part === undefined || !oily.test(part)) return word;
+  return /^(?:wet|damp)$/.test(word.state)
+    ? { ...word, aspect: 'leak', state: 'weeping' }
+    : { ...word, aspect: 'soft', state: 'soft' };
+}
 
 /** True where what was said is followed by "like it should". */
 function asMeant(talk: Talk, clause: Clause, end: number): boolean {
@@ -128,16 +139,27 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
       i = end - 1;
       continue;
     }
+    // "not bad" is praise of a sort
+    if (
+      norm(i) === 'bad' &&
+      /^(?:not|ain't|isn't|too|that)$/.test(norm(i - 1)) &&
+      (norm(i - 1) === 'not' || norm(i - 2) === 'not')
+    )
+      continue;
     const denial = denialBefore(talk, clause, i);
     const own = words.slice(i, end).some((w) => ownDenial.test(w.norm));
+    // "won't quit beeping"
+    const onAndOn = /^(?:quit|stop|quits|stops|stopped|shut)$/.test(norm(i - 1)) && denial !== undefined;
     const denied =
       !own &&
+      !onAndOn &&
       (talk.scopes.denied[i] === 1 || (inside !== undefined && talk.scopes.denied[inside.from] === 1));
     const close =
       clause.mentions.some((m) => m.to <= i && i - m.to <= 4) ||
       /^(?:it|they|that)$/.test(norm(clause.from)) ||
       clause.to - clause.from <= 4;
-    const part = gas ?? failedPart(talk, clause, i, end, word, denied);
+    const meant = asSaidOf(talk.partFor(i, end, clause), word);
+    const part = gas ?? failedPart(talk, clause, i, end, meant, denied);
     if (!part || (word.near && !close)) continue;
     if (!denied && word.aspect === 'noise' && /_alarm$/.test(part) && sounds(talk, clause, i)) {
       out.push(
@@ -150,6 +172,34 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           hit.length,
         ),
       );
+    } else if (!denied && word.state === 'soft' && /^slide_seals$/.test(part)) {
+      // seals ought to be soft
+      out.push(
+        draftOf(
+          talk,
+          clause,
+          taken,
+          { part, aspect: 'condition', state: 'good', sense: 'condition', polarity: 'good', weight: 0.7 },
+          i,
+          hit.length,
+        ),
+      );
+    } else if (
+      denied &&
+      word.aspect === 'noise' &&
+      /_alarm$|^horn$/.test(part) &&
+      !/^(?:chirp|noise)/.test(norm(i))
+    ) {
+      // no beep of an alarm is a failure
+      const v = {
+        part,
+        aspect: 'operates',
+        state: 'fails',
+        sense: 'defect',
+        polarity: 'bad',
+        weight: 0.75,
+      } as const;
+      out.push(draftOf(talk, clause, taken, v, i, hit.length));
     } else if (!denied) {
       out.push(
         draftOf(
@@ -158,8 +208,8 @@ export function hearStates(talk: Talk, clause: Clause, taken: Uint8Array): Draft
           taken,
           {
             part,
-            aspect: word.aspect,
-            state: word.state,
+            aspect: meant.aspect,
+            state: meant.state,
             sense: 'defect',
             polarity: 'bad',
             weight: close ? 0.82 : 0.7,

@@ -3,6 +3,7 @@
 import { partOf } from '../../catalogue/index.ts';
 import type { Clause, Draft } from './clause.ts';
 import { defectPhrases, verbs } from './lexicon.ts';
+import { brokenNo, denied as deniedVerb, isTurned, notGotten } from './no-work.ts';
 import { leftOut, subjects } from './predicate.ts';
 import { denialBefore, draftOf, subjectOf, type Verdict } from './state-draft.ts';
 import type { Talk } from './talk.ts';
@@ -11,6 +12,10 @@ import { neededThings } from './work-words.ts';
 
 const set = (text: string): Set<string> => new Set(text.split(' '));
 const lamps = set('headlamps marker_lights tail_lights lights_led awning_light dash_gauges');
+/** Where "no water" is a fault; elsewhere none is wanted. */
+const givesWater =
+  /pump|sink|shower|toilet|heater|ice_maker|wash|city_water|countertop|kitchen|flush|plumbing|fresh|outside_kitchen|hydronic|filter|wipers/;
+
 /** Said by somebody who did it: "I ran it", "we tested both". */
 const done = set(
   'ran tested test tried cycled operated opened leveled started flushed lit fired exercised extended',
@@ -67,21 +72,41 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     if (taken[i] || talk.scopes.elsewhere[i]) continue;
     const n = norm(i);
     const inMention = clause.mentions.some((m) => m.from <= i && i < m.to);
+    const denied =
+      brokenNo(talk, clause, i) ??
+      notGotten(talk, clause, i) ??
+      (verbs.at(words, i + 1) ? undefined : deniedVerb(talk, clause, i));
+    if (denied) {
+      put(fails(denied.part), i, denied.length);
+      i += denied.length - 1;
+      continue;
+    }
     // "no heat", "no picture"
     if (
       n === 'no' &&
       neededThings.has(norm(i + 1)) &&
+      !(
+        norm(i + 1) === 'water' &&
+        !givesWater.test(
+          clause.mentions.find((m) => m.to <= i)?.parts[0] ?? talk.partFor(i, i + 2, clause) ?? '',
+        )
+      ) &&
       words[i]?.stop === 0 &&
       i + 1 < clause.to &&
       !defectPhrases.at(words, i + 2) &&
       (defectPhrases.at(words, i + 1)?.length ?? 1) === 1 &&
-      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|drop|running|under|anywhere|hammer|lines?)$/.test(
+      !/^(?:smell|leaks?|stains?|damage|pump|heater|on|in|of|intrusion|inside|hooked|connected|available|here|yet|aboard|turned|drop|running|under|anywhere|hammer|lines?)$/.test(
         norm(i + 2),
       )
     ) {
+      const near = clause.mentions.find((m) => m.from > i && m.from - i <= 5);
       const part =
+        clause.mentions.find((m) => m.from === i + 1 && m.to > i + 2)?.parts[0] ??
         clause.mentions.find((m) => m.to <= i)?.parts[0] ??
-        (clause.to - clause.from <= 4 ? talk.partFor(i, i + 2, clause) : undefined);
+        (near && words.slice(i + 2, near.from).some((w) => /^(?:at|in|from|on|to|of|out)$/.test(w.norm))
+          ? near.parts[0]
+          : undefined) ??
+        (clause.to - clause.from <= 5 ? talk.partFor(i, i + 2, clause) : undefined);
       if (part) {
         put(fails(part), i, 2);
         i++;
@@ -185,7 +210,7 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       denial !== undefined &&
       i - denial < said.from &&
       (!/^(?:no|none|not|neither)$/.test(norm(i - denial)) || norm(i - denial - 1) === 'me');
-    if (said && (denial === undefined || outside)) {
+    if (said && (denial === undefined || outside) && !isTurned(talk, i, said.length)) {
       for (const part of said.parts)
         if (answeredNo) put(fails(part), i, said.length);
         else
@@ -216,7 +241,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         mention !== undefined ||
         subjects.has(lead) ||
         i - clause.from <= 4 ||
-        /^(?:one|ones|side)$/.test(norm(clause.from + 2));
+        /^(?:one|ones|side)$/.test(norm(clause.from + 2)) ||
+        (/^(?:one|another|neither)$/.test(lead) && clause.mentions.length === 0);
       const part = near ? subjectOf(talk, clause, i) : undefined;
       // "no pull", "no drain": a noun, not a verb that is denied
       if (
@@ -229,7 +255,8 @@ export function hearWorks(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
         const person = /^(?:i|we|you)$/.test(norm(i - denial - 1)) || /^(?:i|we)$/.test(norm(i - denial - 2));
         const loose =
           (/^(?:go|goes|went)$/.test(n) && norm(i + 1) === 'through') ||
-          /^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n);
+          (/^(?:read|reads|see|find|finds|track|came|ran|going|stop|moved|level|move|shut|put)$/.test(n) &&
+            !(/^(?:move|shut)$/.test(n) && /^(?:won't|doesn't|don't|wouldn't|not)$/.test(norm(i - denial))));
         const could =
           person &&
           /^(?:can't|cannot|couldn't|not)$/.test(norm(i - denial)) &&

@@ -7,10 +7,11 @@ export function joinTypes(drafts: Draft[], words: readonly Word[]): void {
   for (let i = drafts.length - 1; i > 0; i--) {
     const b = drafts[i] as Draft;
     if (b.sense !== 'identity' || b.aspect !== 'type' || b.value.is !== 'text') continue;
-    const k = drafts.findLastIndex(
-      (a, j) =>
-        j < i && a.part === b.part && a.aspect === 'type' && a.sense === 'identity' && b.at - a.at <= 5,
-    );
+    let k = i - 1;
+    const isFirst = (a: Draft | undefined): boolean =>
+      a?.part === b.part && a.aspect === 'type' && a.sense === 'identity';
+    while (k >= 0 && b.at - (drafts[k]?.at ?? 0) <= 5 && !isFirst(drafts[k])) k--;
+    if (!isFirst(drafts[k]) || b.at - (drafts[k]?.at ?? 0) > 5) continue;
     const a = drafts[k];
     if (a?.value.is !== 'text' || a.value.text === b.value.text) continue;
     const between = words.slice(a.at + 1, b.at).map((w) => w.norm);

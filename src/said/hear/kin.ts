@@ -8,6 +8,7 @@ const groups: readonly (readonly string[])[] = [
   ['inverter_charger', 'inverter_load_run'],
   ['shore_power', 'electric_panel', 'shore_cord', 'outlets_gfci'],
   ['road_test_drive', 'dash_gauges'],
+  ['battery_cables', 'house_battery', 'chassis_battery'],
   ['lp_tank', 'lp_system', 'lp_regulator', 'lp_alarm'],
   ['engine', 'dash_gauges', 'engine_oil'],
   ['coach', 'cert_label', 'odometer', 'cargo_label'],

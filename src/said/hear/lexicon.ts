@@ -63,6 +63,8 @@ const skipped = new Set(
 
 /** Where one phrase names several parts, those that come first are meant unless the talk is about another. */
 const first = [
+  'levelling_jacks',
+  'exhaust_pipe',
   'engine_oil',
   'coach',
   'keys_set',

@@ -25,6 +25,21 @@ export const loanNames: readonly (readonly [meant: string, phrases: string])[] =
     'water heater',
     'water boiler, heater of water, heater for water, calentador, hot water boiler, warm water boiler, warm water heater, boiler for water, boiler of water',
   ],
+  [
+    'bath fan',
+    'bathroom ventilator, bath ventilator, ventilator of the bathroom, ventilator in the bathroom, bathroom extractor, extractor of the bathroom, extractor in the bathroom, ventilator of bathroom, bathroom ventilation',
+  ],
+  [
+    'roof vent',
+    'ventilator on roof, ventilator on the roof, ventilator of the roof, ventilator of roof, roof ventilator, ceiling ventilator, ventilator of ceiling, roof window, roof hatch window, roof hatch, hatch of roof, hatch on the roof',
+  ],
+  [
+    'roof vents',
+    'roof ventilators, ventilators on the roof, roof windows, hatches on the roof, roof hatches',
+  ],
+  ['vent fan', 'ventilator, the ventilators'],
+  ['range hood', 'extractor of the kitchen, kitchen extractor, extractor hood, extractor over the stove'],
+  ['parking brake', 'handbrake, hand break, handbreak'],
   ['furnace', 'the heating, heating system, calefaction, heating of gas, gas heating'],
   [
     'windshield',
@@ -113,4 +128,17 @@ export const loanNames: readonly (readonly [meant: string, phrases: string])[] =
     'kilometers per hour',
     'kilometer per hour, kilometers in hour, kilometers the hour, kilometer in hour, kilometers on hour, kilometers for hour',
   ],
+  // participles made by rule
+  ['bent', 'bended'],
+  ['broken', 'breaked, broked, brokened'],
+  ['torn', 'teared, tored'],
+  ['worn', 'weared, wored'],
+  ['split', 'splitted'],
+  ['frozen', 'freezed, froozen'],
+  ['stuck', 'sticked, stucked'],
+  ['burnt', 'burnted'],
+  ['fallen', 'falled, felled'],
+  ['shut', 'shutted'],
+  ['held', 'holded'],
+  ['cut', 'cutted'],
 ];

@@ -1,5 +1,6 @@
 // Why: who speaks English after another language carries over its phrases; each stands here beside what a native speaker would say.
 // Spanish, Portuguese, French, German, Polish, Chinese and Indian colourings (common knowledge, no source).
+import { loanDenials } from './loan-denials.ts';
 import { loanNames } from './loan-names.ts';
 import { PhraseIndex } from './phrase-index.ts';
 import { formsOf } from './verb-forms.ts';
@@ -48,69 +49,60 @@ const verb = (meant: string, phrases: string): void => {
   }
 };
 
-// what is there and what is not
-say(
-  'there is a',
-  'exist a, exists a, it exist a, it exists a, there exists a, there exist a, there is existing a, have here a, has here a, it gives here a',
-);
-say('there is one', 'exists one, exist one, it exists one, it exist one');
-say(
-  'there are',
-  'it exists, exist some, exists some, it exist some, it exist, there exist, there exists, there have, there has, here have, here has',
-);
-say('is there', 'is existing, is existent, is present, exists');
-say('are there', 'are existing, are existent, are present');
-say(
-  'is not there',
-  "is not existing, not is there, is not existent, not exists, no exists, doesn't exists, doesn't exist, does not exist, not existing, is not having, is not present, isn't present, has not it, no is there",
-);
-say(
-  'are not there',
-  "are not existing, not are there, don't exist, do not exist, not exist, no exist, no exists, are not present, aren't present",
-);
-say(
-  "doesn't have",
-  "not has, not have, no has, no have, don't has, doesn't has, is not having, isn't having, has no any, haven't any, hasn't any",
-);
-say(
-  'has',
-  'is having, it is with, is possessing, possesses, counts with, is counting with, disposes of, disposes over',
-);
-say('have', 'are having, are possessing, possess, are disposing of');
-say(
-  'i did not try',
-  "i not tried, i no tried, i not try, i no try, i did not tried, i didn't tried, i haven't try, i not proved, i did not proved, i have not probed, i did not essay, i have it not tried, i have not it tried, i not tested, i no tested, i did not tested, i didn't tested, i am not testing, i did not make the test, i made no test, i did no test",
-);
-say(
-  'i could not test',
-  "i could not prove the, i couldn't prove the, i can not prove the, i did not prove, i didn't prove, it was not possible to test, was not possible to test, was not possible to try, is not possible to test, not possible to test, impossible to prove",
-);
-say(
-  'i did not look',
-  "i not looked, i no looked, i did not looked, i didn't looked, i not saw, i did not saw, i didn't saw, i no saw, i have not seen it, i did not watched",
-);
-say(
-  'i did not check',
-  "i not checked, i no checked, i did not checked, i didn't checked, i not check, i no check, i did not control, i have not controlled, i did not revise, i have not revised, i did not verified, i not verified, i did not checking, i am not checking",
-);
-say(
-  'i did not turn it on',
-  "i did not switch on, i not turned on, i did not turned on, i didn't turned on, i did not put it on, i have not put it on",
-);
-say(
-  "i don't know",
-  'i not know, i no know, i am not knowing, i not knowing, i know not, i know nothing, i know nothing about, know nothing, i no have idea, i have not idea, i have no idea, i not sure, i am not informed, i do not knowing, me no know',
-);
-say(
-  'i see none',
-  'i see nothing, i saw nothing, i see not, i see no one, i see not one, i not see, i no see, i not saw, i am not seeing, i have seen nothing, i have seen none, i could see nothing, i can see nothing, we see nothing, nothing i see, nothing is to see, nothing to see, i see not any, nothing visible, nothing to find, is nothing to see',
-);
-say(
-  'i found none',
-  "i found nothing, i find nothing, i found not, i not found, i no found, i have found nothing, i have found none, i did not found, i didn't found, i could find nothing, i can find nothing, nothing i found, i do not found, i don't found, i didn't founded, i am not finding, i have not found, i encountered nothing, i noticed nothing, i hear nothing, i heard nothing, i smell nothing, i feel nothing, i felt nothing",
-);
-
 // verbs taken over word for word
+verb(
+  'leak',
+  'enter water, enter rain, lets enter water, let enter water, let enter rain, let pass water, let come water, let water pass',
+);
+say(
+  'leaks',
+  'water comes inside, rain comes inside, water enters, rain enters, comes water inside, comes water in, comes in water, water is entering, rain is entering, rain comes in, comes in the rain, comes the water in, water comes through, enters the water',
+);
+say("doesn't engage", "doesn't enter, don't enter, does not enter");
+say('no problem', 'without error, without errors, no error, without any error, without complaint');
+verb(
+  'turn itself off',
+  'switch off alone, switch off by itself, switch off by himself, turn off alone, turn off by itself, go off alone, go off by itself, shut off alone, shut off by itself, go out alone, stop alone, stop by himself, die alone, disconnect alone, disconnect itself, disconnect by itself',
+);
+verb(
+  'bubble',
+  'make a wave, make waves, make a belly, make bubbles, make a bubble, make a bump, make bumps, make blisters, make a balloon',
+);
+verb(
+  'take forever',
+  'take long, take long time, take much time, take very long, take a long time, take too much time, take too long time, need long time, need much time, need long, need a long time, need too much time, take his time, take a lot of time',
+);
+verb(
+  'make noise',
+  'make click, make clack, make clac, make tac, make toc, make tick, make krr, make bum, make boom, make knack, make crack, make klong, make trr, make click click, make tac tac, make toc toc, make tick tick, make clack clack, make clonk, make plop, make crac, make cric, make brr, make pum, make pum pum, make tuk, make tuk tuk',
+);
+say('no stains', 'no spots, without spots, not spots, no spot, without spot, without marks, no marks');
+say('has stains', 'has spots, with spots, is with spots, is with stains, has marks of water');
+say(
+  'hot air comes out',
+  'comes hot air, comes warm air, comes out hot air, comes out warm air, comes the hot air, comes the warm air, is coming hot air, is coming warm air, comes heat, comes warm',
+);
+say(
+  'cold air comes out',
+  'comes cold air, comes out cold air, comes the cold air, is coming cold air, comes cold, comes fresh air',
+);
+say(
+  'hot water comes out',
+  'comes hot water, comes warm water, comes out hot water, comes the hot water, is coming hot water, comes out warm water',
+);
+say(
+  'reads wrong',
+  'shows everything zero, shows all zero, shows zero always, shows nonsense, shows wrong values, shows false, shows false values, indicates wrong, indicates false, marks wrong, marks always full, indicates always full, shows everything full, shows what it wants, marks always the same, shows always the same, always shows the same, always shows zero',
+);
+say(
+  'has a dead battery',
+  'has no battery, have no battery, battery empty, has battery empty, battery is empty, its battery is empty',
+);
+say('hard to turn', 'goes heavy to turn, difficult to turn, is hard for turning');
+say(
+  'rolls away',
+  'car still rolls, still rolls, rolls anyway, still is rolling, is still rolling, rolls still, rolls also, goes rolling',
+);
 verb(
   'fold out',
   'become a bed, become bed, transform in bed, transform in a bed, transform to bed, transform into a bed, transform into bed, convert in bed, convert in a bed',
@@ -173,7 +165,7 @@ verb(
 verb('turn on', 'put on itself, turn itself on, switch itself on, put itself on');
 verb(
   'turn off',
-  'turn itself off, switch itself off, put itself off, turn off itself, switch off itself, stop itself, stop by itself, stop alone, turn off alone',
+  'turn itself off, switch itself off, put itself off, turn off itself, switch off itself, stop itself, stop by itself',
 );
 verb('get hot', 'warm itself up, heat itself, heat itself up, warm itself');
 verb('close', 'close itself, shut itself');
@@ -302,4 +294,10 @@ say(
   'they say me, they said me, they have said me, they explained me, they told to me, he told to me, he said me, he said to me, they said to me, they informed me, the man told to me, they are saying, they are telling, he is saying',
 );
 
-for (const [meant, phrases] of loanNames) say(meant, phrases);
+for (const [meant, phrases] of [...loanDenials, ...loanNames]) say(meant, phrases);
+
+/** "I see nothing": what the loans say for not finding or not knowing, with who says it. */
+export const seesNothing = new PhraseIndex<true>();
+for (const [meant, phrases] of loanDenials)
+  if (/^i (?:see|found) none$|^i don't know$/.test(meant))
+    for (const p of split(phrases)) if (/^(?:i|we) /.test(p)) seesNothing.add(p, true);

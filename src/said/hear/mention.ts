@@ -4,8 +4,9 @@ import { partOf } from '../../catalogue/index.ts';
 import { batteryBySide } from './battery-by-side.ts';
 import { isTester } from './instrument.ts';
 import { kinOf } from './kin.ts';
-import { defectPhrases, partPhrases, weakParts } from './lexicon.ts';
+import { partPhrases, weakParts } from './lexicon.ts';
 import { isSteeringWheel } from './meant-by-words.ts';
+import { isAside, isOfBefore, isTool } from './mention-aside.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
@@ -20,17 +21,15 @@ export interface Mention {
 }
 
 const words_ = (text: string): Set<string> => new Set(text.split(' '));
-const asideBefore = words_(
-  'by near behind over under underneath above below beside around at next beneath inside',
-);
-const articles = words_('the a an this that your my these those his her its');
 const verbWhen = words_(
   "it that they this to will all both 'll can does not won't don't doesn't which one just and still you i we doesnt didn't both's who everything them rest others ones most she he never always only now actually we'll they'll it'll",
 );
 const verbish = words_(
-  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm',
+  'lights light slides slide heat heats seals seal vents pumps pump drains drive drives steers dump dumps plugs plug step stop covers brake brakes screens shades tracks shocks jacks flush flushes levels alarms alarm latches latch locks lock cranks crank hooks hook',
 );
-const verbAfter = words_('first right off up on fine every great good ok okay in out easily both');
+const verbAfter = words_(
+  'first right off up on fine every great good ok okay in out easily both nice easy straight true light smooth smoothly nicely heavy hard tight well',
+);
 /** Words that name a part only where its family is talked about. */
 const family: Readonly<Record<string, RegExp>> = wordTable({
   house: /batter|disconnect/,
@@ -45,9 +44,6 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   inners: /^tire/,
   tank: /^(?:lp_|fuel_)/,
   tanks: /^(?:lp_|fuel_)/,
-  bottle: /^lp_/,
-  bottles: /^lp_/,
-  cylinder: /^lp_/,
   seals:
     /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
   seal: /^slide|window|door|awning|toilet|refrigerator|^oven|microwave|shower|skylight|dump_valves|dishwasher/,
@@ -55,11 +51,18 @@ const family: Readonly<Record<string, RegExp>> = wordTable({
   batteries: /^(?!.*(?:_alarm|keys_|thermostat|remote|tpms))/,
 });
 /** Words that name no part right after one of these. */
-const unless: Readonly<Record<string, RegExp>> = wordTable({ cord: /^tire/, belt: /seat/, steps: /^ladder/ });
+const unless: Readonly<Record<string, RegExp>> = wordTable({
+  cord: /^tire/,
+  surge: /^(?:generator|engine|slide|inverter|front_engine)/,
+  surges: /^(?:generator|engine|slide|inverter|front_engine)/,
+  belt: /seat/,
+  steps: /^ladder/,
+});
 /** Words that name no part right before one of these. */
 const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
+  smokes: /^(?:pass|test|work|are|both|all|okay)$/,
   smoke: /^(?:okay|ok|good|works|passes|passed|tests|alarms|tested)$/,
   chassis: /^(?:one|two|battery|batteries|resting|three|four|bank|side|disconnect)$/,
 });
@@ -140,6 +143,8 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const asVerb =
       hit.length === 1 &&
       verbish.has(said) &&
+      // "that pump" is a thing, "that pumps" does it
+      !(/^(?:that|this)$/.test(before?.norm ?? '') && !said.endsWith('s')) &&
       ((joined &&
         ((verbWhen.has(before.norm) &&
           !(/^(?:and|one)$/.test(before.norm) && !said.endsWith('s')) &&
@@ -156,17 +161,27 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
           words[i]?.stop === 0 &&
           taken[i - 1] !== 1));
     const recent = recentAt(recently, i);
+    // "steers 105, drives all at 95"
+    const axle =
+      /^(?:steers|drives)$/.test(said) &&
+      (taken[i + 1] === 1 || (/^(?:all|both|at|are|'re|is|read|reading)$/.test(next) && taken[i + 2] === 1));
     const needs = family[said];
     const after = followed[said];
     if (
-      asVerb ||
+      (asVerb && !axle) ||
       unless[said]?.test(recent[0] ?? '') ||
       unlessNext[said]?.test(next) ||
+      // "tight as a drum"
+      (/^an?$/.test(before?.norm ?? '') &&
+        words[i - 2]?.norm === 'as' &&
+        words[i - 2]?.stop === 0 &&
+        hit.length === 1) ||
       (isTester(next) && hit.length === 1) ||
       (said === 'inside' && /^(?:left|right|dual|duals|tire|one|'s|driver|passenger|edge)$/.test(next)) ||
       (/^valves?$/.test(said) && /^(?:cover|covers|stem|stems|train|job)$/.test(next)) ||
       (said === 'spring' && /^(?:this|last|next|in|every|each|early|late)$/.test(before?.norm ?? '')) ||
-      (needs && !isFamily(needs, said, recent)) ||
+      (needs && !axle && !isFamily(needs, said, recent)) ||
+      (/^(?:bottles?|cylinders?)$/.test(said) && !isGasBottle(words, i, recent)) ||
       (after && !after.test(next))
     ) {
       i++;
@@ -180,7 +195,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       (whole.to === i || (whole.to === i - 1 && words[i - 1]?.norm === "'s")) &&
       words[whole.to - 1]?.stop === 0 &&
       words[i - 1]?.stop === 0;
-    if (whole && linked && piece.test(lastWord) && hit.length <= 2) {
+    if (whole && linked && (piece.test(lastWord) || /^(?:gauge|needle)/.test(said)) && hit.length <= 2) {
       out[out.length - 1] = { ...whole, to: i + hit.length };
       i += hit.length;
       continue;
@@ -203,6 +218,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
     const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
     const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
+    const oiled = /^oil(?: level)?$/.test(said) ? recent.slice(0, 1).find((p) => oils.test(p)) : undefined;
     const steering = said === 'wheel' && isSteeringWheel(words, i);
     const mention = {
       from: i,
@@ -211,19 +227,23 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
         ? ['ignition_steering']
         : steering
           ? ['steering_gear', ...hit.values]
-          : seat
-            ? [seat]
-            : oneOf
-              ? [...oneOf]
-              : lid
-                ? [lid, ...hit.values]
-                : ofCoach
-                  ? ['sidewall_structure', ...hit.values]
-                  : inOrder(hit.values, recent, said),
+          : oiled
+            ? [oiled, ...hit.values]
+            : seat
+              ? [seat]
+              : oneOf
+                ? [...oneOf]
+                : lid
+                  ? [lid, ...hit.values]
+                  : ofCoach
+                    ? ['sidewall_structure', ...hit.values]
+                    : inOrder(hit.values, recent, said, isAiry(words, i)),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
-        (isAside(words, i) || isTool(words, i, i + hit.length) || isOfBefore(words, i, last, isWeak(said))),
+        (isAside(words, i, i + hit.length) ||
+          isTool(words, i, i + hit.length) ||
+          isOfBefore(words, i, last, isWeak(said))),
     };
     // "the oil in the generator": of the oils it may be, that one
     const owner = mention.aside ? mention.parts[0] : undefined;
@@ -247,6 +267,13 @@ function seatAt(words: readonly Word[], to: number): string | undefined {
       : undefined;
 }
 
+const ofGas =
+  /^(?:recert|recertified|recertification|requal|requalified|hydro|collars?|stamp|stamped|propane|gas|lp|regulator|pigtails?|pounds?|pounders?|straps?|strapped|locker|opd|valves?|swap|exchange|changeover|rusty|rust)$/;
+/** A bottle or a cylinder is one of gas where gas is or was talked about. */
+const isGasBottle = (words: readonly Word[], i: number, recent: readonly string[]): boolean =>
+  recent.some((p) => p.startsWith('lp_')) ||
+  words.slice(Math.max(0, i - 4), i + 12).some((w) => ofGas.test(w.norm));
+
 /** Seals and batteries are those of what is talked about; the other families may be a little further back. */
 const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boolean =>
   /^(?:batter|cells?$)/.test(said)
@@ -254,17 +281,39 @@ const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boole
     : recent.slice(0, /^seal/.test(said) ? 3 : recent.length).some((p) => needs.test(p));
 
 const piece =
-  /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|lens(?:es)?|panels?|valves?)$/;
+  /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|gauges?|needles?|dials?|nozzles?|collars?|lens(?:es)?|panels?|valves?)$/;
 const lidded =
   /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
+
+/** Parts with an oil of their own. */
+const oils =
+  /^(?:differential|wheel_bearings|hydraulic_unit|transmission|generator|steering_gear|shocks|air_tanks|levelling_jacks)$/;
 
 const isWeak = (said: string): boolean =>
   weakParts.has(said) || weakParts.has(said.replace(/s$/, '')) || weakParts.has(`${said}s`);
 
+/** True where the words around tell of air that blows, not of a lid on the roof. */
+const isAiry = (words: readonly Word[], i: number): boolean => {
+  const around = words.slice(Math.max(0, i - 5), i + 8).map((w) => w.norm);
+  return (
+    around.some((n) => /^(?:air|airflow|blowing|blow|blows|degrees|heat|cold)$/.test(n)) &&
+    !around.some((n) =>
+      /^(?:lid|lids|crank|cranks|fan|fans|roof|open|opens|opened|dome|cover|covers|rain)$/.test(n),
+    )
+  );
+};
+
 /** A washer is one of clothes unless the talk was of glass and its wipers. */
 const washes = /^(?:wipers_washers|windshield|dash_gauges|headlamps|mirrors|horn|engine|front_cap)$/;
 
-function inOrder(parts: readonly string[], recent: readonly string[], said: string): readonly string[] {
+const stationOf = (part: string): string | undefined => partOf(part)?.station;
+function inOrder(
+  parts: readonly string[],
+  recent: readonly string[],
+  said: string,
+  airy = false,
+): readonly string[] {
+  if (airy && /^(?:ceiling )?vents?$/.test(said)) return ['ducts_air', ...parts];
   if (parts.length < 2) return parts;
   if (/^washers?$/.test(said)) {
     const first = washes.test(recent[0] ?? '') ? 'wipers_washers' : 'washer_dryer';
@@ -274,71 +323,7 @@ function inOrder(parts: readonly string[], recent: readonly string[], said: stri
     (recent.includes('generator') ? parts.find((p) => p === 'generator_slide') : undefined) ??
     parts.find((p) => partOf(p)?.name.toLowerCase() === said) ??
     recent.find((r) => parts.includes(r)) ??
-    recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined);
+    recent.map((r) => parts.find((p) => kinOf(r).includes(p))).find((p) => p !== undefined) ??
+    (recent[0] === undefined ? undefined : parts.find((p) => stationOf(p) === stationOf(recent[0] ?? '')));
   return near ? [near, ...parts.filter((p) => p !== near)] : parts;
-}
-
-const placing = words_('front rear back left right driver passenger side upper lower top bottom other');
-/** "I put the charger on it", "with the air on", "our ladder": a thing used for the look, not looked at. */
-function isTool(words: readonly Word[], i: number, to: number): boolean {
-  const norm = (k: number): string => words[k]?.norm ?? '';
-  if (norm(i - 1) === 'our' && /^(?:ladder|meter|light|cord|gauge)s?$/.test(norm(to - 1))) return true;
-  let back = i - 1;
-  while (
-    back > i - 4 &&
-    (articles.has(norm(back)) || /^(?:both|a|some|two|three|all|one|roof)$/.test(norm(back)))
-  )
-    back--;
-  // "with the furnace running and a burner lit"
-  if (norm(back) === 'and' && back < i - 1)
-    for (let k = back - 1; k > back - 7 && words[k]?.stop === 0; k--)
-      if (/^(?:with)$/.test(norm(k))) {
-        back = k;
-        break;
-      }
-  return (
-    /^(?:put|hooked|with|plugged|had)$/.test(norm(back)) &&
-    back < i - 1 &&
-    /^(?:on|off|running|going|lit|unplugged|disconnected)$/.test(norm(to)) &&
-    words[to - 1]?.stop === 0
-  );
-}
-
-/** "The topper on the rear slide": the second only says which topper. */
-function isOfBefore(words: readonly Word[], i: number, last: Mention | undefined, weak: boolean): boolean {
-  if (!last || last.weak || last.aside || weak) return false;
-  let back = i - 1;
-  while (back > last.to && (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? '')))
-    back--;
-  return (
-    back === last.to &&
-    /^(?:on|of|in|for|to)$/.test(words[back]?.norm ?? '') &&
-    words[last.to - 1]?.stop === 0 &&
-    words[back]?.stop === 0
-  );
-}
-
-/** True when the words before `i` only say where: "over the sink", "next to the fridge". */
-function isAside(words: readonly Word[], i: number): boolean {
-  let back = i - 1;
-  while (
-    back > i - 5 &&
-    words[back]?.stop === 0 &&
-    (articles.has(words[back]?.norm ?? '') || placing.has(words[back]?.norm ?? ''))
-  )
-    back--;
-  const a = words[back]?.norm ?? '';
-  const b = words[back - 1]?.norm ?? '';
-  if (words[back]?.stop !== 0) return false;
-  if (a === 'at') return !/^look(?:ing|s|ed)?$/.test(b);
-  if (a === 'inside' && back === i - 1) return false;
-  if (a === 'of' && /^(?:front|out)$/.test(b)) return true;
-  // "sags away from the ceiling", "folds out into a bed", "makes a bed"
-  if (a === 'from') return /^(?:away|off|down|out|up|back|inches|inch)$/.test(b);
-  if (a === 'into')
-    return /^(?:out|down|over|flat|up|folds?|folded|makes?|turns?|converts?|changes?|opens?|goes)$/.test(b);
-  if (/^(?:makes?|making|made)$/.test(a) && back < i - 1 && /^beds?$/.test(words[i]?.norm ?? '')) return true;
-  if (/^(?:on|onto|against|into)$/.test(a) && /[aeiouy].*ing$/.test(b) && defectPhrases.at(words, back - 1))
-    return true;
-  return asideBefore.has(a) || (a === 'to' && b === 'next');
 }

@@ -90,6 +90,15 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
       ))
   )
     return true;
+  // "a hundred miles back", "five hundred miles to empty": a way, no odometer
+  if (
+    (span.unit?.units[0] === '[mi_i]' || span.unit?.units[0] === 'km') &&
+    /^(?:back|ago|to|until|till|left|away|between|since|apart|before|further|farther|past|early)$/.test(
+      next,
+    ) &&
+    !/^(?:at|odometer|reads|says|with|has)$/.test(before)
+  )
+    return true;
   if (!span.unit) {
     const behind = `${next} ${norm(span.to + 1)}`;
     if (/^(?:a pop|a throw|a whack)/.test(behind)) return true;
@@ -149,6 +158,15 @@ export function isAsideNumber(talk: Talk, clause: Clause, span: NumberSpan): boo
     norm(span.bare) === 'amp' &&
     /^(?:for|breaker|breakers|fuse|fuses)$/.test(norm(span.to)) &&
     /^(?:10|15|20|25|30|35|40|50|60)$/.test(String(span.readings[0]?.value))
+  )
+    return true;
+  // "it's ninety out": the weather
+  if (
+    next === 'out' &&
+    /^(?:'s|is|was)$/.test(before) &&
+    norm(span.from - 2) === 'it' &&
+    (words[span.to - 1]?.stop ?? 0) === 0 &&
+    (span.to + 1 >= clause.to || (words[span.to]?.stop ?? 0) > 0)
   )
     return true;
   if (span.unit && passing.has(span.unit.units[0] ?? '')) return true;

@@ -24,6 +24,9 @@ const pronounAfter = new Set(
   ),
 );
 
+const isDigitWord = (n: string): boolean =>
+  Object.hasOwn(ones, n) || Object.hasOwn(teens, n) || n === 'point';
+
 /** True when "one" at `i` stands for a thing, not for a number. */
 export function isPronounOne(words: readonly Word[], i: number): boolean {
   const before = words[i - 1];
@@ -33,7 +36,14 @@ export function isPronounOne(words: readonly Word[], i: number): boolean {
     before &&
     /^(?:front|rear|left|right|driver|passenger)$/.test(before.norm) &&
     words[i]?.stop === 0 &&
-    (Object.hasOwn(tens, next) || Object.hasOwn(teens, next))
+    (Object.hasOwn(tens, next) || Object.hasOwn(teens, next)) &&
+    // "and the rear one twelve eight"
+    !(
+      /^(?:the|that|this)$/.test(words[i - 2]?.norm ?? '') &&
+      isDigitWord(words[i + 2]?.norm ?? '') &&
+      words[i + 1]?.stop === 0 &&
+      !Object.hasOwn(tens, next)
+    )
   )
     return false;
   if (before && before.stop === 0 && pronounBefore.has(before.norm)) return true;

@@ -3,7 +3,7 @@ import { phraseList } from './phrase-index.ts';
 import type { Word } from './word.ts';
 
 const vehicle =
-  /^(?:coach|coaches|rig|rigs|unit|units|trailer|trailers|van|vans|motorhome|motorhomes|bus|buses|camper|campers|truck|trucks|pickup|popup|pop-up|car|hauler|class|wheel|one|ones|toy|machine|'un)$/;
+  /^(?:coach|coaches|rig|rigs|unit|units|trailer|trailers|van|vans|motorhome|motorhomes|bus|buses|camper|campers|truck|trucks|pickup|popup|pop-up|car|hauler|class|wheel|one|ones|toy|machine|pusher|pushers|gasser|gassers|diesel|diesels|rv|rvs|house|'un)$/;
 const otherDet = phraseList(
   'another,my own,our own,the other,some other,any other,a different,the last,the next,my last,our last,my first,our first,my old,our old,his old,her old,their old,my other,our other,the previous,every,most,any'.split(
     ',',
@@ -64,6 +64,19 @@ export function otherVehicleAt(words: readonly Word[], i: number): { readonly le
         return { length: k + 1 - i };
       }
     return none;
+  }
+  // "the other one on the lot", "the truck beside us"
+  if (
+    (/^(?:the|that|this)$/.test(n) || n === 'other') &&
+    ((norm(i + 1) === 'other' && norm(i + 2) === 'one') || (n === 'other' && norm(i + 1) === 'one'))
+  ) {
+    const k = n === 'other' ? i + 2 : i + 3;
+    if (
+      /^(?:on|in|out|at)$/.test(norm(k)) &&
+      /^(?:the|our)$/.test(norm(k + 1)) &&
+      /^(?:lot|yard|shop|row|back|barn)$/.test(norm(k + 2))
+    )
+      return { length: k + 3 - i };
   }
   // "last rig through here", "last one in": without its article
   if (n === 'last' && (i === 0 || (words[i - 1]?.stop ?? 0) > 0 || /^(?:the|our|my)$/.test(norm(i - 1)))) {
@@ -142,7 +155,9 @@ export function otherVehicleAt(words: readonly Word[], i: number): { readonly le
       /^(?:coach|rig|trailer|van|bus|motorhome|unit|camper)$/.test(norm(i + 1)) &&
       joined(i + 1) &&
       /^(?:next|beside|across|that|we|i)$/.test(norm(i + 2)) &&
-      /^(?:stood|sat|was|door|had|sold|came|to|took)$/.test(norm(i + 3)) &&
+      /^(?:stood|sat|was|door|had|sold|came|to|took|did|saw|looked|drove|inspected|checked|bought|traded|owned|lost|worked|tested|rented|got|ran|have)$/.test(
+        norm(i + 3),
+      ) &&
       norm(i + 2) !== n
     )
       return { length: 4 };

@@ -23,6 +23,13 @@ describe('words in the order of English', () => {
     ['extinguisher there is not', 'extinguisher there is none'],
     ['it has not a spare wheel', 'it has no spare wheel'],
     ['the pump keeps the pressure', 'the pump holds pressure'],
+    ['the hatch it is dry', 'the hatch it is dry'],
+    ['the toilet it does not flush', 'the toilet does not flush'],
+    ['it is dry of dents i see nothing', 'it is dry dents i see none'],
+    ['the pump he is loud', 'the pump is loud'],
+    ['the panel is splitted', 'the panel is split'],
+    ['two from six lamps burn', 'two of six lamps burn'],
+    ['the toilet, it is fine', 'the toilet it is fine'],
     ['the tub, how you say, the shower', 'the tub the shower'],
   ])('%s', (said, meant) => {
     expect(plain(said)).toBe(meant);

@@ -1,17 +1,18 @@
 // Why: second-language speakers put words in the order of their own language ("light of the brake", "works not", "of cracks I see nothing"); everything after this step expects the order of English.
 
 import { partPhrases } from './lexicon.ts';
-import { asides, baseOf, carriedOver, workedBases } from './loan-words.ts';
-import { digitsValue, ones, teens, tens } from './number-words.ts';
+import { asides, baseOf, carriedOver, seesNothing, workedBases } from './loan-words.ts';
+import {
+  adverbBehind,
+  articles,
+  commaSaid,
+  fromSide,
+  type Instead,
+  ofLasting,
+  smallWord,
+} from './small-words.ts';
 import type { Word } from './word.ts';
 
-/** Words that stand for others: how many they replace, and what is said instead. */
-interface Instead {
-  readonly length: number;
-  readonly norms: readonly string[];
-}
-
-const articles = /^(?:the|a|an|my|his|her|its|your|this|that)$/;
 /** What stands behind its noun in the Romance languages and before it in English. */
 const adjectives = new Set(
   'electric electrical electronic hydraulic interior exterior inside outside rear back front black gray grey fresh main automatic solar emergency hot cold auxiliary mechanical manual'.split(
@@ -26,9 +27,6 @@ const measures = new Set(
 );
 const auxiliary =
   /^(?:do|does|did|will|would|can|could|may|might|must|should|to|'ll|is|are|was|were|has|have|had|i|we|you)$/;
-const isDigit = (n: string): boolean => Object.hasOwn(ones, n) || /^\d$/.test(n);
-const isNumber = (n: string): boolean =>
-  Object.hasOwn(ones, n) || Object.hasOwn(teens, n) || Object.hasOwn(tens, n) || digitsValue(n) !== undefined;
 const plain = (n: string): string => (/[^su]s$/.test(n) ? n.slice(0, -1) : n);
 const asWords = (norms: readonly string[]): { norm: string }[] => norms.map((norm) => ({ norm }));
 const isPart = (norms: readonly string[]): boolean =>
@@ -138,74 +136,78 @@ function deniedVerb(words: readonly Word[], i: number): Instead | undefined {
   return undefined;
 }
 
-/** "Shows always full", "starts never cold": the adverb stands before the verb. */
-function adverbBehind(words: readonly Word[], i: number): Instead | undefined {
-  const verb = words[i];
-  const adverb = words[i + 1];
+const lasting =
+  /^(?:moving|going|coming|closing|opening|turning|holding|keeping|flushing|draining|reacting|responding|locking|latching|starting|cooling|heating|making|giving|showing|stopping|igniting|catching|shutting|fitting|sealing|rising|lifting|sliding|blowing|spinning|rotating)$/;
+/** "Is not closing complete": a lasting state in the form of a passing one. */
+function progressiveDenied(words: readonly Word[], i: number): Instead | undefined {
+  const short = /^(?:isn't|aren't)$/.test(words[i]?.norm ?? '');
+  if (!short && !(/^(?:is|are|'s|'re)$/.test(words[i]?.norm ?? '') && words[i + 1]?.norm === 'not'))
+    return undefined;
+  const at = short ? i + 1 : i + 2;
+  const verb = words[at]?.norm ?? '';
+  const base = ofLasting.get(verb);
+  const aside = verb === 'pulling' && /^(?:to|on)$/.test(words[at + 1]?.norm ?? '');
   if (
-    !verb ||
-    !adverb ||
-    verb.stop > 0 ||
-    !/^(?:always|never|sometimes|also|only|still|already)$/.test(adverb.norm)
+    !base ||
+    (!lasting.test(verb) && !aside) ||
+    /^(?:i|you|we|he|she|who|what|that's)$/.test(words[i - 1]?.norm ?? '')
   )
     return undefined;
-  if (!baseOf.has(verb.norm) && !/^(?:reads|says|indicates|comes|falls|sticks)$/.test(verb.norm))
+  const next = words[at]?.stop === 0 ? (words[at + 1]?.norm ?? '') : '';
+  if (verb === 'going' && /^(?:to|on|anywhere|through|into|with|over|there|back|be|by|for)$/.test(next))
     return undefined;
-  const next = adverb.stop === 0 ? (words[i + 2]?.norm ?? '') : '';
-  return next === '' || /^(?:the|a|when|if|one|two|three|that|to)$/.test(next)
-    ? undefined
-    : { length: 2, norms: [adverb.norm, verb.norm] };
+  return { length: at - i + 1, norms: ["doesn't", base] };
 }
 
-/** "The mirror from left", "plug in the kitchen": a place or a room that says which one. */
-function fromSide(words: readonly Word[], i: number): Instead | undefined {
-  const w = words[i];
-  if (!w || w.stop > 0) return undefined;
-  const at = articles.test(words[i + 1]?.norm ?? '') ? i + 2 : i + 1;
-  const next = words[at]?.norm ?? '';
-  if (
-    w.norm === 'from' &&
-    /^(?:left|right|front|rear|outside|inside|behind)$/.test(next) &&
-    i > 0 &&
-    words[i - 1]?.stop === 0
-  )
-    return /^(?:to|side)$/.test(words[at + 1]?.norm ?? '') ? undefined : { length: 1, norms: ['on'] };
-  if (
-    /^plugs?$/.test(w.norm) &&
-    /^(?:in|at|of|from|by|beside|near)$/.test(words[i + 1]?.norm ?? '') &&
-    words
-      .slice(i + 2, i + 5)
-      .some((x) =>
-        /^(?:kitchen|bathroom|bath|bedroom|living|wall|dinette|galley|sofa|salon|sleeping|bed|toilet|table)$/.test(
-          x.norm,
-        ),
-      )
-  )
-    return { length: 1, norms: [w.norm === 'plug' ? 'outlet' : 'outlets'] };
+/** "Of cracks I see nothing": the leading "of" says no more than what the talk is of, and begins a sentence. */
+function leadingOf(words: readonly Word[], i: number): Instead | undefined {
+  const before = words[i - 1];
+  if (words[i]?.norm !== 'of' || words[i]?.stop !== 0) return undefined;
+  const free = !before || before.stop > 0;
+  for (let k = i + 2; k < Math.min(words.length, i + 9) && (words[k - 1]?.stop ?? 0) < 2; k++) {
+    const n = words[k]?.norm ?? '';
+    if (free && (words[k - 1]?.stop ?? 0) === 0 && /^(?:i|we|there|nothing|it)$/.test(n))
+      return { length: 1, norms: [] };
+    if (/^(?:i|we)$/.test(n) && seesNothing.at(words, k)) return { length: 1, norms: [], ends: true };
+    if (/^(?:i|we|it|is|are|has|have)$/.test(n)) return undefined;
+  }
   return undefined;
 }
 
-/** "Twelve comma six" is a decimal; three digits behind the comma are those of a thousand. */
-function commaSaid(words: readonly Word[], i: number): Instead | undefined {
+/** "The toilet it does not flush": the part was named, and "it" says it once more. */
+function resumed(words: readonly Word[], i: number): Instead | undefined {
+  if (!/^(?:it|they|he|she)$/.test(words[i]?.norm ?? '') || words[i]?.stop !== 0 || i === 0) return undefined;
+  if (words[i - 1]?.stop !== 0) return undefined;
+  const next = words[i + 1]?.norm ?? '';
   if (
-    words[i]?.norm !== 'comma' ||
-    !isNumber(words[i - 1]?.norm ?? '') ||
-    !isNumber(words[i + 1]?.norm ?? '')
+    !/^(?:is|are|was|were|has|have|does|do|doesn't|don't|did|didn't|can|can't|not|no|only|also|always|never|needs|looks|seems|makes|gives|goes|comes|leaks|smells)$/.test(
+      next,
+    ) &&
+    !baseOf.has(next)
   )
     return undefined;
-  let digits = 0;
-  while (isDigit(words[i + 1 + digits]?.norm ?? '') && (digits === 0 || words[i + digits]?.stop === 0))
-    digits++;
-  return { length: 1, norms: digits === 3 ? [] : ['point'] };
-}
-
-/** "Of cracks I see nothing": the leading "of" says no more than what the talk is of. */
-function leadingOf(words: readonly Word[], i: number): Instead | undefined {
-  const before = words[i - 1];
-  if (words[i]?.norm !== 'of' || (before && before.stop === 0) || words[i]?.stop !== 0) return undefined;
-  for (let k = i + 1; k < Math.min(words.length, i + 8) && (words[k - 1]?.stop ?? 0) === 0; k++)
-    if (/^(?:i|we|there|nothing|it)$/.test(words[k]?.norm ?? '') && k > i + 1)
-      return { length: 1, norms: [] };
+  for (let j = Math.max(0, i - 4); j < i; j++) {
+    if (partPhrases.at(words, j)?.length !== i - j) continue;
+    let k = j - 1;
+    while (
+      k >= 0 &&
+      words[k]?.stop === 0 &&
+      (articles.test(words[k]?.norm ?? '') || adjectives.has(words[k]?.norm ?? ''))
+    )
+      k--;
+    if (
+      k >= 0 &&
+      words[k]?.stop === 0 &&
+      /^(?:in|on|at|by|under|over|behind|with|to|of|from|near|for|around|inside|into|if|when|because|that|and|or)$/.test(
+        words[k]?.norm ?? '',
+      )
+    )
+      return undefined;
+    // "the pump he is loud": of a thing only where it begins what is said
+    if (/^(?:he|she)$/.test(words[i]?.norm ?? '') && ((k >= 0 && words[k]?.stop === 0) || /^did/.test(next)))
+      return undefined;
+    return { length: 1, norms: [] };
+  }
   return undefined;
 }
 
@@ -259,12 +261,15 @@ export function plainOrder(words: readonly Word[]): Word[] {
     const found =
       commaSaid(words, i) ??
       leadingOf(words, i) ??
+      resumed(words, i) ??
       thereIsNo(words, i) ??
       hasNot(words, i) ??
+      progressiveDenied(words, i) ??
       deniedVerb(words, i) ??
       carried(words, i) ??
       adverbBehind(words, i) ??
       fromSide(words, i) ??
+      smallWord(words, i) ??
       genitive(words, i) ??
       behindNoun(words, i);
     if (!found) {
@@ -274,6 +279,8 @@ export function plainOrder(words: readonly Word[]): Word[] {
     }
     const first = words[i] as Word;
     const last = words[i + found.length - 1] as Word;
+    const before = out.at(-1);
+    if (found.ends && before && before.stop === 0) out[out.length - 1] = { ...before, stop: 2 };
     found.norms.forEach((norm, k) => {
       const from = words[Math.min(i + k, i + found.length - 1)] as Word;
       const end = k === found.norms.length - 1;

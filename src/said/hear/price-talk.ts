@@ -5,7 +5,7 @@ import { phraseList } from './phrase-index.ts';
 const money = /^(?:\$|dollar|dollars|buck|bucks|grand|cents|usd|euros|euro|pounds sterling)$/;
 /** Words beside which a number is a price. */
 const prices = phraseList(
-  "a pop,apiece,asking,he's asking,offered,offered me,knock off,knocked off,worth,wants for it,for it,sticker price,list price,price,priced,book value,nada,cost,costs,cost me,cost us,paid,pay,sells for,sold for,selling for,charged,charge you,charges,quoted,estimate was,the bill,monthly,a month,down payment,interest rate,apr".split(
+  "a pop,apiece,runs you,run you,runs ya,run ya,ran me,run me,running you,cost you,costs you,set you back,sets you back,set me back,sets ya back,set ya back,asking,he's asking,offered,offered me,knock off,knocked off,worth,wants for it,for it,sticker price,list price,price,priced,book value,nada,cost,costs,cost me,cost us,paid,pay,sells for,sold for,selling for,charged,charge you,charges,quoted,estimate was,the bill,monthly,a month,down payment,interest rate,apr".split(
     ',',
   ),
 );

@@ -23,7 +23,7 @@ export function questionsIn(marks: Marks, elsewhere: Uint8Array, denied: Uint8Ar
       let tag = i;
       while (tag > from && clauseOf[tag - 1] === clauseOf[i]) tag--;
       // of "it's dry, see that?" only the tag is a question
-      if (i - tag < 3 && tag > from) from = tag;
+      if (i - tag < 3 && tag > from && !ask.test(norm(from))) from = tag;
       const open = inverted.test(norm(from)) || i - from <= 3 ? !ask.test(norm(from)) : false;
       const said = open && !/^(?:you|we)$/.test(norm(from + 1)) ? answerAt(marks, i + 1, from) : undefined;
       for (let k = from; k <= i; k++) {
@@ -35,8 +35,7 @@ export function questionsIn(marks: Marks, elsewhere: Uint8Array, denied: Uint8Ar
       inverted.test(norm(i)) &&
       subject.test(norm(i + 1)) &&
       !norm(i + 2).startsWith("'") &&
-      i > 0 &&
-      clauseOf[i - 1] !== clauseOf[i]
+      (i === 0 || clauseOf[i - 1] !== clauseOf[i])
     ) {
       // without stops a question is told by the verb before its subject
       if (/^(?:do|have|any|can|will)$/.test(norm(i)) && !/^(?:you|we|they|it)$/.test(norm(i + 1))) continue;

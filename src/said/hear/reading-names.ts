@@ -62,6 +62,13 @@ call(
   'tach,tachometer,turning,spinning,idle,idles,idling,revs,rev counter,engine speed,fast idle,high idle',
 );
 call('road_test_drive/speed', [3, 90], driving, 'speed');
+call('suspension_air/measured_length', [2, 25], undefined, 'ride height,ride heights');
+call(
+  'engine_oil/last_change_mi',
+  [1000, 500000],
+  undefined,
+  'change sticker,oil change sticker,oil sticker,last oil change,oil change,service sticker,oil changed at,oil was changed at',
+);
 call('fuel_tank/level', [0, 100], undefined, 'fuel,fuel gauge,fuel needle,fuel level,gas gauge,diesel gauge');
 
 call(
@@ -171,4 +178,10 @@ call(
   [300, 1500],
   set('chassis_battery'),
   'label,rated,label wants,sticker,rating',
+);
+call(
+  'house_battery/gravity',
+  [1.05, 1.35],
+  undefined,
+  'hydrometer,gravity,specific gravity,gravities,sg,hydrometer says,hydrometer reads',
 );

@@ -43,6 +43,7 @@ export function rulesIn(marks: Marks, out: Uint8Array): void {
         (bounds.test(norm(lead + 1)) || bounds.test(norm(lead + 2)) || marks.numberAt.from(lead + 1))
       )
         mark(from, end);
+      else if (norm(lead) === 'any' && anyBeyond(marks, lead, to)) mark(from, end);
       else if (isModel(marks, lead)) mark(from, end);
       else thresholds(marks, from, to, lead, mark);
     }
@@ -52,6 +53,13 @@ export function rulesIn(marks: Marks, out: Uint8Array): void {
 
 function hasNumber(marks: Marks, from: number, to: number): boolean {
   for (let k = from; k < to; k++) if (marks.numberAt.from(k)) return true;
+  return false;
+}
+
+/** "Any seam that's open over six": a kind of thing, and a bound. */
+function anyBeyond(marks: Marks, lead: number, to: number): boolean {
+  for (let k = lead + 2; k < Math.min(to, lead + 8); k++)
+    if (bounds.test(marks.words[k]?.norm ?? '') && numberSoon(marks, k + 1, Math.min(to, k + 4))) return true;
   return false;
 }
 
@@ -143,6 +151,19 @@ function thresholds(
         mark(from, to);
         return;
       }
+    }
+    // "they run a thousand hours between rebuilds"
+    if (
+      k === lead + 1 &&
+      /^(?:they|these|those|it)$/.test(norm(lead)) &&
+      /^(?:run|go|do|get|make|hold|cost|live|take|need)$/.test(n) &&
+      words
+        .slice(k, to)
+        .some((w) => /^(?:between|easy|easily|average|usually|apiece|forever|normally)$/.test(w.norm)) &&
+      hasNumber(marks, k, to)
+    ) {
+      mark(from, to);
+      return;
     }
     // "they're only good for ten years", "good for ten thousand", "you're allowed two", "seven years they last"
     const allowed =

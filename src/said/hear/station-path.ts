@@ -20,10 +20,9 @@ export function stationPath(
   const evidence = clauses.map((c) => {
     const e = new Float64Array(count);
     for (const m of c.mentions) {
-      if (m.aside) continue;
       const station = partOf(m.parts[0] ?? '')?.station;
       const k = station === undefined ? -1 : ids.indexOf(station);
-      if (k >= 0) e[k] = (e[k] ?? 0) + (m.weak ? 0.3 : 1);
+      if (k >= 0) e[k] = (e[k] ?? 0) + (m.weak || m.aside ? 0.3 : 1);
     }
     for (let i = c.from; i < c.to; i++) {
       const hit = stationPhrases.at(marks.words, i);

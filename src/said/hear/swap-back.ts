@@ -1,5 +1,6 @@
 // Why: "other way round", "I had those backwards": two readings change places, said anew or not; "sixty-five then" settles a number that was disputed.
 import type { Draft } from './clause.ts';
+import { draftsBetween } from './drafts-between.ts';
 import type { Marks } from './marks.ts';
 import { phraseList } from './phrase-index.ts';
 
@@ -93,13 +94,13 @@ export function swapsIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
     const lead = before?.norm === 'the' ? words[i - 2]?.norm : before?.norm;
     const said = words[i]?.norm ?? '';
     if ((before?.stop ?? 2) === 0 && goes.test(lead ?? '') && !/^(?:got|had)$/.test(said)) continue;
-    const near = drafts.filter((d) => isRead(d) && d.place !== undefined && d.at < i && i - d.at <= back);
+    const near = draftsBetween(drafts, i - back, i).filter((d) => isRead(d) && d.place !== undefined);
     const b = near.at(-1);
     const a = b && near.filter((d) => isLike(d, b) && d.place !== b.place).at(-1);
     if (!a || !b) continue;
     // a word alone in the middle of a saying ("swapped", "reversed") tells of the coach
     if (hit.length === 1 && (before?.stop ?? 2) === 0 && (words[to - 1]?.stop ?? 2) === 0) continue;
-    const anew = drafts.filter((d) => isRead(d) && d.at >= to && d.at - to <= ahead && isLike(d, b));
+    const anew = draftsBetween(drafts, to, to + ahead + 1).filter((d) => isRead(d) && isLike(d, b));
     if (anew.length > 0) {
       for (const wrong of [a, b]) {
         const right = anew.find((d) => d.place === wrong.place);
@@ -125,6 +126,22 @@ const isLike = (a: Draft, b: Draft): boolean =>
 /** "Sixty-five then.", "okay, go with ninety-nine": words around a number that settle it. */
 const settles = /^(?:then|final|it is|that's it|put|write|go with|we'll say|let's say)$/;
 
+/** "Sixty-six or fifty-six? Fifty-six.": the answer to a choice of two numbers. */
+function isChosen(marks: Marks, at: number): boolean {
+  const { words, sentenceOf, numberAt } = marks;
+  let i = at;
+  while (i > 0 && at - i < 4 && sentenceOf[i - 1] === sentenceOf[at]) i--;
+  if (!words[i - 1]?.asks) return false;
+  let numbers = 0;
+  let or = false;
+  const of = sentenceOf[i - 1];
+  for (let k = i - 1; k >= 0 && sentenceOf[k] === of; k--) {
+    if (numberAt.from(k)) numbers++;
+    if (words[k]?.norm === 'or') or = true;
+  }
+  return or && numbers >= 2;
+}
+
 /** Numbers that settle a dispute: those of the same thing shortly before are taken back. */
 export function settledIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
   const { words } = marks;
@@ -141,7 +158,7 @@ export function settledIn(marks: Marks, drafts: readonly Draft[]): Swap[] {
       ((last?.stop ?? 2) < 2 && settles.test(after) && (words[span.to]?.stop ?? 2) > 0) ||
       ((last?.stop ?? 2) < 2 && /^(?:it is|it's final)$/.test(two) && (words[span.to + 1]?.stop ?? 2) > 0) ||
       (/^(?:go with|going with|stick with|it's|settle on)$/.test(led) && /with|on$/.test(led));
-    if (!settled) continue;
+    if (!settled && !isChosen(marks, span.from)) continue;
     const amount = right.value.value;
     for (const wrong of drafts) {
       if (wrong.at >= right.at || right.at - wrong.at > 34 || !isLike(wrong, right)) continue;

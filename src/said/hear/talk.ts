@@ -43,6 +43,8 @@ export class Talk {
   private station = '';
   private sentence = -1;
   private sentenceMentions: Mention[] = [];
+  /** What was last told of another coach, of prices or the like. */
+  private told: { readonly parts: readonly string[]; readonly at: number } | undefined;
 
   /** The likeliest station of each clause. */
   private readonly path: readonly string[];
@@ -70,6 +72,7 @@ export class Talk {
     const station = headingOf(this.marks, clause);
     if (station !== undefined && station !== this.station) this.leave(station);
     const elsewhere = this.scopes.elsewhere[clause.from] === 1;
+    this.backHere(clause, elsewhere);
     for (const m of clause.mentions) {
       if (m.aside || elsewhere) continue;
       this.sentenceMentions.push(m);
@@ -87,6 +90,24 @@ export class Talk {
     const lately = this.recent.slice(0, 3).flatMap((r) => r.parts);
     this.places.enter(clause, own, lately, elsewhere);
     this.wheres.enter(clause, own, elsewhere);
+  }
+
+  /** "A new awning is twelve hundred. This one needs fabric": here it is of what the other talk was of. */
+  private backHere(clause: Clause, elsewhere: boolean): void {
+    const norm = (k: number): string => this.marks.words[k]?.norm ?? '';
+    const named = clause.mentions.filter((m) => !m.aside && !m.weak);
+    if (elsewhere) {
+      const first = named[0];
+      if (first) this.told = { parts: first.parts, at: first.from };
+      return;
+    }
+    if (!this.told || clause.from - this.told.at > 24) return;
+    const k = /^(?:and|but|so|now|well|anyway|okay|yeah)$/.test(norm(clause.from))
+      ? clause.from + 1
+      : clause.from;
+    const here = /^(?:this|these|ours)$/.test(norm(k)) && !named.some((m) => m.from <= k + 2);
+    if (here) this.recent.unshift({ parts: this.told.parts, at: clause.from - 1, weak: false });
+    if (here || named.length > 0) this.told = undefined;
   }
 
   /** True where only small words stand before it: "how's the step?", "and the step comes out". */

@@ -181,7 +181,7 @@ export function hearSameWeek(talk: Talk, clause: Clause, taken: Uint8Array): Dra
     if (!hit || taken[i] || talk.scopes.elsewhere[i] || talk.scopes.denied[i]) continue;
     const last = row.codes.filter((c) => c.at < i).at(-1);
     if (!last || i - last.at > 90 || row.codes.some((c) => c.at > i && c.at - i < 8)) continue;
-    const next = talk.marks.numbers.find((n) => n.from >= i);
+    const next = [0, 1, 2, 3, 4].map((k) => talk.marks.numberAt.from(i + k)).find((n) => n !== undefined);
     if (next && next.from - i <= 4 && next.items.length > 0 && codeFollows(next)) continue;
     const part = 'tire';
     const place = talk.placeOf(part, i, clause);

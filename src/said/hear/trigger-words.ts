@@ -133,6 +133,7 @@ export const otherCoach = phraseList(
   list(
     'other one i had, other one we had, last one i had, the one i sold, the one we sold, most coaches, most of them, a lot of coaches, some coaches, lot of these, a lot of these, most of these, all of these, gas coaches, other units, other brands, other coaches, ' +
       'usually, normally, typically, generally, in general, as a rule, as a general rule, rule of thumb, always say, they always, these always, these all, these never, those always, these things, them things, used to be, used to have, no matter what, ' +
+      'normal is, normal reading is, a good one reads, a good one should, a good battery, a healthy battery, ' +
       "you want at least, you want to be, you want to do, you wanna do, you wanna be, you're allowed, you ain't allowed, are allowed, is allowed, you're not allowed, ain't supposed to, not supposed to be, that's how a man, that is how a",
   ),
 );

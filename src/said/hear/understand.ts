@@ -11,12 +11,13 @@ import { hearCause } from './hear-cause.ts';
 import { hearDrive } from './hear-drive.ts';
 import { hearEffort } from './hear-effort.ts';
 import { hearExcept } from './hear-except.ts';
-import { hearFill } from './hear-fill.ts';
+import { hearFill, hearFillBefore } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
 import { hearLikewise } from './hear-likewise.ts';
 import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
+import { hearOff } from './hear-off.ts';
 import { hearOne, hearTries } from './hear-one.ts';
 import { hearOwner } from './hear-owner.ts';
 import { hearPraise } from './hear-praise.ts';
@@ -72,6 +73,7 @@ export function understand(
   for (const clause of clauses) {
     talk.enter(clause);
     for (const d of hearClause(talk, clause, taken, last)) {
+      if (isNobodys(talk, clause, d)) continue;
       if (context.vehicle && partOf(d.part)?.kinds.includes(context.vehicle) === false) continue;
       const where = talk.whereOf(d.part, d.at, clause, d.place);
       heard.push(where === undefined ? d : { ...d, where });
@@ -89,6 +91,19 @@ export function understand(
   dropEchoes(apart, marks.mentionAt);
   const corrected = correctDrafts(marks, talk.scopes, apart);
   return { all, marks, clauses, path, drafts: corrected.drafts, corrected };
+}
+
+/** A state of the coach as a whole, where neither the coach nor "it" is spoken of: of somebody or something else. */
+function isNobodys(talk: Talk, clause: Clause, d: Draft): boolean {
+  if (d.part !== 'coach' || d.value.is !== 'state' || d.sense === 'claim') return false;
+  if (clause.mentions.some((m) => m.parts.includes('coach'))) return false;
+  if (talk.recent.slice(0, 2).some((r) => r.parts.includes('coach'))) return false;
+  const { words } = talk.marks;
+  return !words
+    .slice(clause.from, Math.min(clause.to, clause.from + 4))
+    .some((w) =>
+      /^(?:it|she|he|this|that|whole|everything|it's|her|thing|they|all|nothing|overall)$/.test(w.norm),
+    );
 }
 
 /** The same good news of the same part within a breath is said once. */
@@ -136,6 +151,8 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ...hearRoad(talk, clause, taken),
     ...hearDrive(talk, clause, taken),
     ...hearAnswer(talk, clause, taken),
+    ...hearOff(talk, clause, taken),
+    ...hearFillBefore(talk, clause, taken),
   ];
   const praise = hearPraise(talk, clause);
   const cause = hearCause(talk, clause, last, taken);

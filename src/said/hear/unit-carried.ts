@@ -86,3 +86,12 @@ export function carriedUnit(talk: Talk, clause: Clause, span: NumberSpan): SaidU
   const named = clause.mentions.some((m) => !m.aside && m.from >= before.to && m.to <= span.from);
   return named ? undefined : before.unit;
 }
+
+/** Tread without a unit is in the unit it was last read in: thirty-seconds, unless that was millimetres. */
+export function treadUnit(talk: Talk, at: number): '[in_i]/32' | 'mm' {
+  for (let i = at - 1; i >= 0 && at - i < 60; i--) {
+    const unit = talk.marks.numberAt.to(i + 1)?.unit?.units[0];
+    if (unit === 'mm' || unit === '[in_i]/32') return unit;
+  }
+  return '[in_i]/32';
+}

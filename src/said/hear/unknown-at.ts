@@ -32,6 +32,20 @@ export function unknownAt(talk: Talk, clause: Clause, i: number): UnknownHit | u
   return toolAt(talk, clause, i) ?? deniedVerbAt(talk, clause, i) ?? phraseAt(talk, clause, i);
 }
 
+const hindrances =
+  /^(?:wind|winds|windy|gusting|gusts|blowing|breezy|rain|raining|rainy|snow|snowing|storm|weather|room|space|tree|trees|branch|branches|wall|building|fence|dark|parked|power|tight|close)$/;
+/** "I couldn't get the awning out because of the wind", "too windy": nothing failed, it was not tried. */
+function isHindered(talk: Talk, clause: Clause, from: number): boolean {
+  const { words, sentenceOf } = talk.marks;
+  let reason = false;
+  for (let k = from; k < words.length && k - from < 16 && sentenceOf[k] === clause.sentence; k++) {
+    const n = words[k]?.norm ?? '';
+    if (/^(?:because|'cause|cause|since|for|too|with|no|not|it's|in)$/.test(n)) reason = true;
+    if (reason && hindrances.test(n)) return true;
+  }
+  return false;
+}
+
 function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undefined {
   const { words } = talk.marks;
   const norm = (k: number): string => (k >= clause.from && k < clause.to ? (words[k]?.norm ?? '') : '');
@@ -126,7 +140,8 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
         /^(?:today|here|because|without|since|until|inside|alone|gauge|chuck|meter|light|camera|hand|head|thermometer|it_)$/.test(
           w.norm,
         ),
-      )
+      ) &&
+    !isHindered(talk, clause, end)
   )
     return undefined;
   if (

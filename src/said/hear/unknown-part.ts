@@ -35,9 +35,18 @@ export function unknownOf(talk: Talk, clause: Clause, hit: UnknownHit, topics: r
     return { parts: [here], from: clause.from };
   const own = clause.mentions.filter((m) => !m.aside);
   const before = own.filter((m) => m.to <= hit.from);
+  // "no idea if the pump runs", "can't tell you whether the horn works": what is asked about
+  const asks = (to: number): number => {
+    const k = /^(?:you|ya|y'all)$/.test(words[to]?.norm ?? '') ? to + 1 : to;
+    return /^(?:if|whether|how|when|what|that)$/.test(words[k]?.norm ?? '') && hit.why === 'not known'
+      ? k + 1
+      : to;
+  };
   const object = clause.mentions.find(
     (m) =>
-      m.to > hit.to && m.from - hit.to <= 5 && !words.slice(hit.to, m.from).some((w) => blocks.test(w.norm)),
+      m.to > hit.to &&
+      m.from - hit.to <= 5 &&
+      !words.slice(asks(hit.to), m.from).some((w) => blocks.test(w.norm)),
   );
   // "didn't get to the drop test": its name holds the verb
   const within = own.find((m) => !m.weak && m.from > hit.from && m.from < hit.to);

@@ -9,6 +9,8 @@ interface Sense {
   readonly near: RegExp;
   readonly part: string;
   readonly beside?: RegExp;
+  /** Only where the part was talked about last. */
+  readonly latest?: true;
 }
 
 /** The meanings of a word in order of likelihood, and the part meant where none of them was talked about (or none). */
@@ -66,6 +68,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       { near: /^(?:windows_side|entry_door|windshield|patio_awning|window_awnings)/, part: self },
     ],
   ],
+  ['pedal pedals', [{ near: /^toilet$/, part: self }], 'brake_drum_rotor'],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
     'cloth canvas fabric',
@@ -80,6 +83,14 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['boards', [{ near: /^(?:floor_main|entry_door|wall_stains|interior|slide)/, part: 'floor_main' }]],
   ['burner', [{ near: /^(?:refrigerator|water_heater|furnace|hydronic)/, part: self }], 'cooktop'],
+  [
+    'plug',
+    [
+      { near: /^(?:outlets_gfci)/, part: 'outlets_gfci' },
+      { near: /^shore_/, part: 'shore_cord' },
+    ],
+    'tow_plug',
+  ],
   ['post', [{ near: /batter/, part: 'battery_cables' }]],
   [
     'lug lugs',
@@ -113,6 +124,16 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     'lp_detector_valve',
   ],
   ['shelf shelves', [{ near: house, part: 'cabinets' }], 'cabinets'],
+  [
+    'bearing bearings',
+    [
+      {
+        near: /^(?:driveline_u|alternator|belts_hoses|generator|water_pump|vents_roof|bath_fan|washer_dryer|ac_\w+|furnace_\w+|antenna_sat)$/,
+        part: self,
+      },
+    ],
+    'wheel_bearings',
+  ],
   [
     'reservoir reservoirs',
     [
@@ -150,6 +171,62 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['receiver', [{ near: /^(?:antenna_sat|tv_living|outside_tv|radio_nav)$/, part: self }], 'hitch_receiver'],
   ['bra', [], 'protective_film'],
+  ['fogs', [{ near: /^headlamps$/, part: self }]],
+  [
+    'boot boots',
+    [
+      {
+        near: /^(?:antenna_sat|plumbing_vents|tow_plug|steering_gear|driveline_u|shocks|suspension_air)$/,
+        part: self,
+      },
+    ],
+  ],
+  [
+    'glass',
+    [
+      {
+        near: /^(?:mirrors|entry_door|windows_side|headlamps|skylight|solar_array|emergency_exit|shower_tub|oven|cooktop|microwave)$/,
+        part: self,
+        latest: true,
+      },
+    ],
+    'windshield',
+  ],
+  [
+    'frame',
+    [
+      {
+        near: /^(?:entry_door|screen_door|windows_side|emergency_exit|compartment_doors|mirrors|skylight|solar_array|bed_mattress|dinette_sofa|interior_door|vents_roof)$/,
+        part: self,
+        latest: true,
+      },
+    ],
+    'frame_rails',
+  ],
+  [
+    'motor motors',
+    [
+      {
+        near: /awning|^(?:entry_step|slide|vents_roof|bath_fan|wipers_washers|mirrors|levelling_jacks|tongue_jack|pin_box|antenna_sat|generator_slide|shades_\w+|macerator|bed_mattress|tv_living|hydraulic_unit|shore_cord)$/,
+        part: self,
+        latest: true,
+      },
+    ],
+    'engine',
+  ],
+  [
+    'sidewall sidewalls',
+    [
+      {
+        near: /^(?:tire|spare_tire|wheels_lugs|valve_stems|tpms)$/,
+        part: 'tire',
+        beside:
+          /^(?:tire|tires|tread|checking|checked|cords?|ply|dot|psi|weather|rubber|duals?|inner|inners|outer|outers|steer|steers|tag|axle)$/,
+      },
+    ],
+    'sidewall_structure',
+  ],
+  ['arm arms', [{ near: /awning|^(?:wipers_washers|mirrors|slide|antenna_sat|tow_bar)$/, part: self }]],
   [
     'corner corners',
     [
@@ -261,6 +338,8 @@ export function senseOf(
   for (const sense of senses.of)
     if (sense.beside && sense.part !== self && around.some((w) => sense.beside?.test(w))) return sense.part;
   for (const part of recent.slice(0, 6))
-    for (const sense of senses.of) if (sense.near.test(part)) return sense.part === self ? part : sense.part;
+    for (const sense of senses.of)
+      if (sense.near.test(part) && (!sense.latest || part === recent[0]))
+        return sense.part === self ? part : sense.part;
   return senses.otherwise ?? null;
 }

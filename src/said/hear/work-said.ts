@@ -119,6 +119,22 @@ function partsMeant(talk: Talk, clause: Clause, i: number, sense: VerbSense, s: 
   return [near];
 }
 
+/** A breaker or a receptacle that trips by itself, or all the time, is at fault. */
+export const isNuisance = (
+  words: readonly { readonly norm: string }[],
+  from: number,
+  to: number,
+): boolean => {
+  for (let k = from; k < to; k++) {
+    const n = words[k]?.norm ?? '';
+    if (/^(?:keeps|kept|whenever|constantly|randomly|itself|immediately|nuisance|instantly)$/.test(n))
+      return true;
+    if (n === 'soon' && words[k + 1]?.norm === 'as') return true;
+    if (/^(?:every|each)$/.test(n) && /^(?:time|few|couple)$/.test(words[k + 1]?.norm ?? '')) return true;
+    if (/^won't|wont$/.test(n) && /^(?:reset|hold|stay|set)$/.test(words[k + 1]?.norm ?? '')) return true;
+  }
+  return false;
+};
 const burns =
   /^(?:engine|generator|furnace|water_heater|hydronic|refrigerator|cooktop|oven|ac_|inverter|coach$|front_engine)/;
 const dying = /^(?:dies|died|die|quits|quit|stalls|stalled|dying|conks|shuts|craps|goes)$/;
@@ -155,6 +171,11 @@ function saysLittle(talk: Talk, clause: Clause, i: number, use: VerbUse, s: Subj
   if (use.form === 'past' && s.is === 'named' && word !== 'lit') {
     if (leftSo.has(word)) return !s.all && !well.test(next);
   }
+  // "the three light tester"
+  if (use.verb === 'light' && /^(?:testers?|bars?|kit|switch|fixtures?|bulbs?|meter)$/.test(next))
+    return true;
+  // "trips as soon as you plug in"
+  if (/^(?:trip|pop|kick)$/.test(use.verb) && isNuisance(words, clause.from, clause.to)) return true;
   // "fourteen one at idle": under what it was read
   if (
     use.verb === 'idle' &&
