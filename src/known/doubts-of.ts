@@ -2,8 +2,8 @@
 import type { Observation } from '../said/entry.ts';
 import type { Doubt } from './record.ts';
 
-/** Below this the reader of speech is not very sure of its own proposal. House default. */
-const sureEnough = 0.6;
+/** Below this the reader of speech is not very sure of its own proposal. House default: more likely right than wrong. */
+const sureEnough = 0.5;
 
 /** The doubts that every observation of a side shares. */
 export function doubtsOf(

@@ -13,7 +13,7 @@ export type Doubt =
   | 'not reviewed'
   /** Only a paper or a brochure says so. */
   | 'on paper only'
-  /** The observation itself is not very sure (below 0.6). */
+  /** The observation itself is not very sure (below 0.5). */
   | 'unsure';
 
 /** Observations that agree with one another on one value. */

@@ -25,7 +25,7 @@ export function AcceptSure({ ref, count, onAccept }: Props) {
         </h2>
         {count > 0 && (
           <p>
-            They count as accepted without a look at each. On talk it was not tuned on, about one in seven of
+            They count as accepted without a look at each. On talk it was not tuned on, about one in ten of
             such was misheard. What is contradicted, doubtful, or what a stop rests on is not among them. The
             key <kbd>u</kbd> takes all of it back.
           </p>
