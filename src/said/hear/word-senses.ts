@@ -71,6 +71,15 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ['pedal pedals', [{ near: /^toilet$/, part: self }], 'brake_drum_rotor'],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
+    'stroke strokes',
+    [
+      {
+        near: /^(?:brake_drum_rotor|brake_chambers|air_gauges|air_tanks|parking_brake)$/,
+        part: 'brake_chambers',
+      },
+    ],
+  ],
+  [
     'cloth canvas fabric',
     [
       { near: /awning/, part: self },
