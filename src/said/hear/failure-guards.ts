@@ -104,6 +104,11 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     );
   if (n === 'tick' || n === 'ticks')
     return /^(?:wrong|right|a|every|each)$/.test(norm(i - 1)) || talk.marks.numberAt.to(i) !== undefined;
+  // "eleven in the inside groove": a place on the tread
+  if (/^grooves?$/.test(n))
+    return /^(?:inside|inner|outside|outer|center|centre|middle|main|tread|shoulder|rain|each|every|all|the|one)$/.test(
+      norm(i - 1),
+    );
   if (n === 'loud') return norm(i - 1) === 'out';
   if (n === 'ground' || n === 'grounds') return true;
   if (n === 'burns' || n === 'burn' || n === 'lights')
@@ -111,7 +116,7 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'broke' || n === 'broken') return next === 'in';
   if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
   if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
-  if (/^split/.test(n)) return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
+  if (/^split/.test(n) && /^(?:system|bath|level|king|shaft|tank)$/.test(next)) return true;
   if (/^(?:settle[sd]?|leans)$/.test(n)) return next === 'in' || (next === 'down' && norm(i + 2) === 'on');
   // the split of an air conditioner is what it cools by
   if (n === 'split' || n === 'splits')

@@ -52,12 +52,12 @@ export function hearAirRun(talk: Talk, clause: Clause, taken: Uint8Array, near: 
       at: n.from,
       weight: 0.85,
     });
-    taken.fill(1, clause.from, clause.to);
+    taken.fill(1, n.from, n.to);
   };
   const has = (test: RegExp): boolean => words.slice(clause.from, clause.to).some((w) => test.test(w.norm));
   if (has(still)) run.how = 'static_loss';
   if (has(pressed)) run.how = 'applied_loss';
-  clause.numbers.forEach((n, k) => {
+  clause.numbers.forEach((n) => {
     const value = n.readings[0]?.value;
     if (value === undefined || taken[n.from]) return;
     const unit = n.unit?.units[0];
@@ -83,9 +83,6 @@ export function hearAirRun(talk: Talk, clause: Clause, taken: Uint8Array, near: 
       } else if (falls || norm(n.from - 1) === 'from') {
         run.high = value;
         put('primary', value, '[psi]', n);
-        // what follows in the clause is read as well
-        const next = clause.numbers[k + 1];
-        if (next) taken.fill(0, next.from, next.to);
       }
     } else if (
       psi &&
@@ -105,5 +102,6 @@ export function hearAirRun(talk: Talk, clause: Clause, taken: Uint8Array, near: 
     )
       put('measured_pressure', value, '[psi]', n);
   });
+  if (out.length > 0) taken.fill(1, clause.from, clause.to);
   return out;
 }

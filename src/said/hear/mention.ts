@@ -59,7 +59,16 @@ const unless: Readonly<Record<string, RegExp>> = wordTable({
   steps: /^ladder/,
 });
 /** Words that name no part right before one of these. */
-const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
+const unlessNext: Readonly<Record<string, RegExp>> = wordTable({
+  belt: /^(?:high|line|level|buckle)$/,
+  // "light checking", "black smoke": how strong, what colour
+  light:
+    /^(?:checking|cracking|rust|rusting|scratch|scratches|scratching|scuffs|oxidation|oxidization|haze|hazing|wear|weep|weeping|seep|seepage|seeping|film|pitting|corrosion|mildew|staining|stains|chalking|chalk|fading|crazing|scale|dusting|dust|surface|weathering|moisture|condensation|leak|leakage|smoke|vibration|shake|shimmy|rain|drizzle|traffic|load|throttle|pedal|braking|tap|touch|duty|blue|brown|gray|grey|oak|wood|colored)$/,
+  black:
+    /^(?:smoke|soot|mold|mould|mildew|streak|streaks|stuff|oil|spot|spots|mark|marks|specks|dust|gunk|residue|plastic|trim|rubber|paint|leather|sludge|stains?|film)$/,
+  gray: /^(?:smoke|haze|primer|paint|trim|carpet|leather|film|dust|stuff)$/,
+  grey: /^(?:smoke|haze|primer|paint|trim|carpet|leather|film|dust|stuff)$/,
+});
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
   smokes: /^(?:pass|test|work|are|both|all|okay)$/,
@@ -216,6 +225,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const ofCoach =
       /^sidewalls?$/.test(said) &&
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
+    const ofLeg =
+      /^(?:leg|legs|line|phase)\b/.test(said) &&
+      recent.slice(0, 6).find((p) => mains.test(p)) === 'generator';
     const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
     const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
     const oiled = /^oil(?: level)?$/.test(said) ? recent.slice(0, 1).find((p) => oils.test(p)) : undefined;
@@ -233,11 +245,13 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
               ? [seat]
               : oneOf
                 ? [...oneOf]
-                : lid
-                  ? [lid, ...hit.values]
-                  : ofCoach
-                    ? ['sidewall_structure', ...hit.values]
-                    : inOrder(hit.values, recent, said, isAiry(words, i)),
+                : ofLeg
+                  ? ['generator', ...hit.values]
+                  : lid
+                    ? [lid, ...hit.values]
+                    : ofCoach
+                      ? ['sidewall_structure', ...hit.values]
+                      : inOrder(hit.values, recent, said, isAiry(words, i)),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
@@ -282,6 +296,7 @@ const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boole
 
 const piece =
   /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|gauges?|needles?|dials?|nozzles?|collars?|lens(?:es)?|panels?|valves?)$/;
+const mains = /^(?:generator|shore_power|shore_cord|electric_panel|transfer_switch|inverter_charger)$/;
 const lidded =
   /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
 

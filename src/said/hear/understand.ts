@@ -27,6 +27,7 @@ import { hearSmell } from './hear-smell.ts';
 import { hearStates } from './hear-states.ts';
 import { hearUnknown } from './hear-unknown.ts';
 import { hearWarnings } from './hear-warnings.ts';
+import { hearWheel } from './hear-wheel.ts';
 import { hearWorks } from './hear-works.ts';
 import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
@@ -148,6 +149,7 @@ function dropPresence(drafts: Draft[]): void {
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
   const tested = [
     ...hearAirBrakes(talk, clause, taken),
+    ...hearWheel(talk, clause, taken),
     ...hearRoad(talk, clause, taken),
     ...hearDrive(talk, clause, taken),
     ...hearAnswer(talk, clause, taken),

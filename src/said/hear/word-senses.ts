@@ -71,6 +71,25 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ['pedal pedals', [{ near: /^toilet$/, part: self }], 'brake_drum_rotor'],
   ['room', [{ near: /^slide/, part: 'slide' }]],
   [
+    'code codes',
+    [
+      { near: /^(?:tire|spare_tire)$/, part: self },
+      { near: /^(?:engine|engine_ecm|dash_gauges|transmission|generator|def_system)$/, part: 'engine_ecm' },
+    ],
+    'engine_ecm',
+  ],
+  [
+    'motor motors',
+    [
+      { near: /^(?:slide|patio_awning|window_awnings|entry_step|levelling_jacks|tongue_jack)$/, part: self },
+      {
+        near: /^(?:engine|coolant|engine_oil|transmission|front_engine|odometer|belts_hoses|coach)$/,
+        part: 'engine',
+      },
+    ],
+    'engine',
+  ],
+  [
     'stroke strokes',
     [
       {
