@@ -563,7 +563,7 @@ export const papersParts: readonly Part[] = [
         name: 'reading',
         kind: 'quantity',
         unit: '[mi_i]',
-        say: ['miles', 'mileage', 'odometer', 'on the clock'],
+        say: ['miles', 'mileage', 'odometer', 'odo', 'on the clock'],
         within: [100, 600000],
       },
       {

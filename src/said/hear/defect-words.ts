@@ -157,7 +157,7 @@ say('age', 'overdue', 'overdue, due for, due now, past due for');
 say(
   'level',
   'low',
-  'low, low on, down a quart, at the add mark, below the add mark, below the line, below full, below the mark, under the mark, under the line, below minimum, needs topping up, nearly empty',
+  'low, low on, down a quart, at the add mark, at the add line, on the add line, add line, at the add, below the add line, to the add line, below the add mark, below the line, below full, below the mark, under the mark, under the line, below minimum, needs topping up, nearly empty',
 );
 say('loose', 'loose', 'loose, wobbly, wobbles, rattling loose, sloppy, not tight, wiggles, floppy, rocking');
 say('missing', 'missing', 'missing, gone, not there, nowhere to be found, lost');

@@ -210,7 +210,8 @@ export function isNoFailure(
   )
     return true;
   if (
-    ofSpeaker.has(norm(i - 1)) ||
+    (ofSpeaker.has(norm(i - 1)) &&
+      !clause.mentions.some((m) => m.to >= i - 1 && m.to <= i && m.from < i - 1)) ||
     (ofSpeaker.has(norm(i - 2)) && isLinking(before)) ||
     ofSpeaker.has(norm(i + length))
   )

@@ -61,3 +61,24 @@ describe('words that name no part', () => {
     expect(said(text).join()).not.toMatch(none);
   });
 });
+
+describe('put off, and over what', () => {
+  test.each([
+    ['Shock absorbers I skipped.', 'shocks', 'unknown'],
+    ['Tires. Left side duals wait for the hoist.', 'tire', 'unknown'],
+    ['Road test, tomorrow.', 'road_test_drive', 'unknown'],
+    ["There's a water stain above the dinette.", 'ceiling', 'stain'],
+    ['The antenna boot gone.', 'antenna_sat', 'missing'],
+    ['Engine. Oil on the dipstick, add line.', 'engine_oil', 'level'],
+    ['Odo forty-one two sixty.', 'odometer', '41260'],
+  ])('%s', (text, part, what) => {
+    expect(
+      said(text)
+        .filter((x) => x.startsWith(`${part} `))
+        .join(),
+    ).toMatch(what);
+  });
+  test('the weather is no reading', () => {
+    expect(said("It's forty-eight degrees and drizzling.").join()).not.toMatch(/48/);
+  });
+});

@@ -259,6 +259,13 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
           isTool(words, i, i + hit.length) ||
           isOfBefore(words, i, last, isWeak(said))),
     };
+    // "a stain over the bed": of the ceiling there
+    if (mention.aside && stainedOver(words, i)) {
+      out.push({ ...mention, parts: ['ceiling'], weak: false, aside: false });
+      recently.push({ part: 'ceiling', at: i });
+      i += hit.length;
+      continue;
+    }
     // "the oil in the generator": of the oils it may be, that one
     const owner = mention.aside ? mention.parts[0] : undefined;
     if (last && owner && last.parts[0] !== owner && last.parts.includes(owner) && i - last.to <= 3)
@@ -268,6 +275,34 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     i += hit.length;
   }
   return out;
+}
+
+/** "There's a ring above the dinette": a mark, and over what inside. */
+function stainedOver(words: readonly Word[], i: number): boolean {
+  if (
+    !/^(?:bed|beds|bunk|bunks|dinette|sofa|couch|toilet|shower|stove|table|mattress|recliner|recliners)$/.test(
+      words[i]?.norm ?? '',
+    )
+  )
+    return false;
+  let k = i - 1;
+  while (
+    k > i - 5 &&
+    /^(?:the|a|an|this|that|your|my|our|front|rear|main|queen|king|bunk|lower|upper)$/.test(
+      words[k]?.norm ?? '',
+    )
+  )
+    k--;
+  if (!/^(?:over|above)$/.test(words[k]?.norm ?? '')) return false;
+  const marks =
+    /^(?:stain|stains|ring|rings|watermark|drip|drips|bubble|discoloration|mark|marks|spot|spots)$/;
+  for (let b = k - 1; b >= 0 && k - b < 5 && words[b]?.stop === 0; b--) {
+    if (marks.test(words[b]?.norm ?? '')) {
+      // "a stain on the wall over the bed": what has the stain is named
+      return !words.slice(b + 1, k).some((w) => /^(?:on|in|at)$/.test(w.norm));
+    }
+  }
+  return false;
 }
 
 /** "The chair on the passenger side": which of the two in front. */
