@@ -5,6 +5,7 @@ import type { State } from '../../catalogue/state.ts';
 import type { Unit } from '../../units/unit.ts';
 import type { Clause, Draft } from './clause.ts';
 import { atTheWheel } from './hear-drive.ts';
+import { heldBy, oilIn, parkedIn } from './named-before.ts';
 import type { NumberSpan } from './number-span.ts';
 import { ordinals } from './number-words.ts';
 import { draftOf } from './state-draft.ts';
@@ -24,7 +25,6 @@ const gone =
 const badShift =
   /^(?:flares?|flared|flaring|slips?|slipped|bangs?|banged|slams?|slammed|hesitates?|hangs?|hung|clunks?|clunked|jerks?|jerked|shudders?|late|harsh|hard|lazy|rough|hunts?|thumps?)$/;
 const goodShift = /^(?:clean|smooth|good|fine|crisp|firm|soft|nice|okay|seamless)$/;
-const brakes = /^(?:brake|retarder|jake|brakes)$/;
 const moves =
   /^(?:move|moves|moved|budge|budged|creep|creeps|crept|roll|rolled|rolls|moving|creeping|rolling)$/;
 const never = /^(?:not|n't|doesn't|doesnt|didn't|didnt|don't|won't|wouldn't|isn't|never|no|without)$/;
@@ -298,29 +298,4 @@ export function hearWheel(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       measure(own.parts[0] ?? 'road_test_drive', 'measured_speed', '[mi_i]/h', n);
   }
   return out;
-}
-
-/** True where the sentence so far named the parking brake. */
-function parkedIn(talk: Talk, from: number, to: number): boolean {
-  for (let i = from; i < to; i++)
-    if (talk.marks.mentionAt.from(i)?.parts.includes('parking_brake')) return true;
-  return false;
-}
-
-/** True where the sentence so far named the pressure of the oil. */
-function oilIn(talk: Talk, from: number, to: number): boolean {
-  for (let i = from; i + 1 < to; i++)
-    if (talk.marks.words[i]?.norm === 'oil' && talk.marks.words[i + 1]?.norm === 'pressure') return true;
-  return false;
-}
-
-/** The brake of engine or exhaust named between two words. */
-function heldBy(talk: Talk, from: number, to: number): string | undefined {
-  for (let i = from; i < to; i++) {
-    const m = talk.marks.mentionAt.from(i);
-    if (!m || !brakes.test(talk.marks.words[m.to - 1]?.norm ?? '')) continue;
-    if (/^(?:exhaust|engine|jake|retarder|compression|retard)/.test(talk.marks.words[m.from]?.norm ?? ''))
-      return m.parts[0];
-  }
-  return undefined;
 }

@@ -7,6 +7,7 @@ import { kinOf } from './kin.ts';
 import { partPhrases, weakParts } from './lexicon.ts';
 import { isSteeringWheel } from './meant-by-words.ts';
 import { isAside, isOfBefore, isTool } from './mention-aside.ts';
+import { stainedOver, unlessNext } from './no-part-before.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
@@ -57,17 +58,6 @@ const unless: Readonly<Record<string, RegExp>> = wordTable({
   surges: /^(?:generator|engine|slide|inverter|front_engine)/,
   belt: /seat/,
   steps: /^ladder/,
-});
-/** Words that name no part right before one of these. */
-const unlessNext: Readonly<Record<string, RegExp>> = wordTable({
-  belt: /^(?:high|line|level|buckle)$/,
-  // "light checking", "black smoke": how strong, what colour
-  light:
-    /^(?:checking|cracking|rust|rusting|scratch|scratches|scratching|scuffs|oxidation|oxidization|haze|hazing|wear|weep|weeping|seep|seepage|seeping|film|pitting|corrosion|mildew|staining|stains|chalking|chalk|fading|crazing|scale|dusting|dust|surface|weathering|moisture|condensation|leak|leakage|smoke|vibration|shake|shimmy|rain|drizzle|traffic|load|throttle|pedal|braking|tap|touch|duty|blue|brown|gray|grey|oak|wood|colored)$/,
-  black:
-    /^(?:smoke|soot|mold|mould|mildew|streak|streaks|stuff|oil|spot|spots|mark|marks|specks|dust|gunk|residue|plastic|trim|rubber|paint|leather|sludge|stains?|film)$/,
-  gray: /^(?:smoke|haze|primer|paint|trim|carpet|leather|film|dust|stuff)$/,
-  grey: /^(?:smoke|haze|primer|paint|trim|carpet|leather|film|dust|stuff)$/,
 });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
@@ -261,7 +251,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     };
     // "a stain over the bed": of the ceiling there
     if (mention.aside && stainedOver(words, i)) {
-      out.push({ ...mention, parts: ['ceiling'], weak: false, aside: false });
+      if (last?.parts[0] === 'wall_stains' && i - last.to <= 3)
+        out[out.length - 1] = { ...last, parts: ['ceiling', ...last.parts] };
+      else out.push({ ...mention, parts: ['ceiling'], weak: false, aside: false });
       recently.push({ part: 'ceiling', at: i });
       i += hit.length;
       continue;
@@ -275,34 +267,6 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     i += hit.length;
   }
   return out;
-}
-
-/** "There's a ring above the dinette": a mark, and over what inside. */
-function stainedOver(words: readonly Word[], i: number): boolean {
-  if (
-    !/^(?:bed|beds|bunk|bunks|dinette|sofa|couch|toilet|shower|stove|table|mattress|recliner|recliners)$/.test(
-      words[i]?.norm ?? '',
-    )
-  )
-    return false;
-  let k = i - 1;
-  while (
-    k > i - 5 &&
-    /^(?:the|a|an|this|that|your|my|our|front|rear|main|queen|king|bunk|lower|upper)$/.test(
-      words[k]?.norm ?? '',
-    )
-  )
-    k--;
-  if (!/^(?:over|above)$/.test(words[k]?.norm ?? '')) return false;
-  const marks =
-    /^(?:stain|stains|ring|rings|watermark|drip|drips|bubble|discoloration|mark|marks|spot|spots)$/;
-  for (let b = k - 1; b >= 0 && k - b < 5 && words[b]?.stop === 0; b--) {
-    if (marks.test(words[b]?.norm ?? '')) {
-      // "a stain on the wall over the bed": what has the stain is named
-      return !words.slice(b + 1, k).some((w) => /^(?:on|in|at)$/.test(w.norm));
-    }
-  }
-  return false;
 }
 
 /** "The chair on the passenger side": which of the two in front. */
