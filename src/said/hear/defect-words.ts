@@ -3,6 +3,7 @@
 import type { State } from '../../catalogue/state.ts';
 import { failureIdioms } from './failure-idioms.ts';
 import { powerFailures } from './failure-power.ts';
+import { roomFailures } from './failure-rooms.ts';
 import { failureVerbs } from './failure-verbs.ts';
 import { formsOf } from './inflect.ts';
 import { skinFailures } from './skin-words.ts';
@@ -328,119 +329,6 @@ say(
   'fails',
   'always says full, always reads full, always shows full, reads full empty, sensor is lying, is lying, lying, does not read right, reads wrong, stuck at full, never reads right',
 );
-say(
-  'operates',
-  'fails',
-  'went black, went dark, went blank, gone dark, gone blank, goes black, goes dark, goes blank, blacked out, blank screen, black screen, no picture, no sound',
-);
-say(
-  'operates',
-  'poor',
-  'lines across, lines on the screen, lines in the picture, snowy, fuzzy, ghosting, pixelated, grainy, scratchy sound, static',
-);
-say(
-  'operates',
-  'stuck',
-  [
-    'jumped',
-    'came',
-    'comes',
-    'popped',
-    'slipped',
-    'fell',
-    'hopped',
-    'jumps',
-    'pops',
-    'slips',
-    'knocked',
-    'is',
-    "'s",
-    'come',
-    'run',
-  ]
-    .flatMap((v) =>
-      ['its', 'the', 'it'].flatMap((d) =>
-        [
-          'track',
-          'tracks',
-          'rail',
-          'rails',
-          'roller',
-          'rollers',
-          'runner',
-          'runners',
-          'slides',
-          'glide',
-          'glides',
-          'hinge',
-          'hinges',
-          'guide',
-        ].map((t) => `${v} off ${d} ${t}`),
-      ),
-    )
-    .concat([
-      'jumped the track',
-      'jumps the track',
-      'off the rail',
-      'off the rails',
-      'off its rail',
-      'off the rollers',
-      'off its rollers',
-      'off the runners',
-      'out of its track',
-      'out of the track',
-    ])
-    .join(', '),
-);
-say(
-  'operates',
-  'unhooked',
-  [
-    "isn't",
-    "ain't",
-    "wasn't",
-    "aren't",
-    "weren't",
-    'isnt',
-    'never',
-    'not been',
-    "hasn't been",
-    'never been',
-    'never got',
-  ]
-    .flatMap((n) =>
-      ['hooked up', 'connected', 'plumbed', 'plumbed in', 'wired', 'wired up', 'wired in', 'plugged in'].map(
-        (v) => `${n} ${v}`,
-      ),
-    )
-    .join(', '),
-);
-say(
-  'sag',
-  'sagging',
-  'dip, body print, body impression, valley, trough, sway back, swayback, a hollow',
-  noun,
-);
-say('strength', 'weak', 'dim, dimly lit, faint, burns dim, too dim');
-say(
-  'wear',
-  'worn',
-  'worn through, rubbed through, worn bare, worn thin, wore thin, wore through, matted, matted down, flattened out, broke down, broken down, caved in, packed down',
-);
-say(
-  'damage',
-  'torn',
-  'slit, slits, unstitched, seam is out, stitching is out, seam let go, clawed, cat scratched, cat scratches, snagged, pulled threads, unraveling, unravelling, raveling, coming unraveled',
-);
-say('loose', 'loose', 'wobble, wobbling, wobbled, tippy, rickety, shaky, flops around, flops');
-say(
-  'separated',
-  'separated',
-  'curling, curling up, curled, curled up, curls, curls up, pulling loose, pulled loose, come loose, came loose, came unglued, coming unglued, let loose, popped loose, buckled, buckling, buckles, lifts up',
-);
-say('missing', 'missing', 'unaccounted for, gone missing, went missing, got lost, lost to time');
-say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took');
-
 for (const [aspect, state, phrases, isNoun] of powerFailures)
   for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...(isNoun ? noun : {}) };
 for (const [aspect, state, nouns, others] of skinFailures) {
@@ -448,6 +336,8 @@ for (const [aspect, state, nouns, others] of skinFailures) {
   for (const p of others.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state };
 }
 say('wear', 'worn', 'hard', near);
+for (const [aspect, state, phrases, more] of roomFailures) say(aspect, state, phrases, more);
+
 for (const [aspect, state, phrases] of failureIdioms)
   for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
 for (const [aspect, state, nouns, verbs] of failureVerbs)

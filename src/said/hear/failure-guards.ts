@@ -113,7 +113,11 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
   if (n === 'ground' || n === 'grounds') return true;
   if (n === 'burns' || n === 'burn' || n === 'lights')
     return !/^(?:mark|marks|hole|holes|spot|spots|oil)$/.test(next) && !/^(?:cigarette|a)$/.test(norm(i - 1));
-  if (n === 'broke' || n === 'broken') return next === 'in';
+  if (n === 'broke' || n === 'broken')
+    return (
+      next === 'in' &&
+      !/^(?:the|two|half|three|places|one|a|several|there|here|bedroom|bathroom)$/.test(norm(i + 2))
+    );
   if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
   if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
   if (/^split/.test(n) && /^(?:system|bath|level|king|shaft|tank)$/.test(next)) return true;

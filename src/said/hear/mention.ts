@@ -7,6 +7,7 @@ import { kinOf } from './kin.ts';
 import { partPhrases, weakParts } from './lexicon.ts';
 import { isSteeringWheel } from './meant-by-words.ts';
 import { isAside, isOfBefore, isTool } from './mention-aside.ts';
+import { withoutVerb } from './named-by-next.ts';
 import { stainedOver, unlessNext } from './no-part-before.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
@@ -131,6 +132,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       i++;
       continue;
     }
+    hit = withoutVerb(words, i, hit);
     const said = words
       .slice(i, i + hit.length)
       .map((x) => x.norm)

@@ -14,6 +14,7 @@ import { hearExcept } from './hear-except.ts';
 import { hearFill, hearFillBefore } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
+import { hearLacking } from './hear-lacking.ts';
 import { hearLikewise } from './hear-likewise.ts';
 import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
@@ -172,6 +173,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ? []
     : [
         ...hearSmell(talk, clause, taken),
+        ...hearLacking(talk, clause, taken),
         ...hearWarnings(talk, clause, taken),
         ...hearFill(talk, clause, taken),
         ...hearEffort(talk, clause, taken),

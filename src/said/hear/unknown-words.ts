@@ -93,6 +93,7 @@ const notKnown =
   "no idea, no clue, not a clue, no telling, no earthly idea, no earthly, who knows, lord knows, god knows, goodness knows, heaven knows, beats me, search me, dunno, don't rightly know, i wouldn't know, wouldn't know, " +
   "your guess is as good as mine, as good as mine, anybody's guess, anyone's guess, a mystery, unknown, unsure, not sure, not certain, not positive, not a hundred percent, hard to say, hard to tell, tough to say, remains to be seen, time will tell, jury 's out, jury 's still out, " +
   "to be determined, tbd, undetermined, unconfirmed, ask somebody else, ask someone else, ask the office, have to ask, a question for, office would have it, office will have it, news to me, escapes me, slips my mind, i forget, i forgot, it 's a blank, is a blank, it 's blank, is blank, " +
+  "can't make it out, cannot make it out, couldn't make it out, could not make it out, can't make out, couldn't make out, can't make them out, can't hardly read, can hardly read, " +
   'no way of knowing, no way to know, nobody knows, nobody seems to know, nobody remembers, never said, did not say, unidentified, no answer for, no answer on, over my head, above my pay grade, out of my depth';
 const notTried =
   'untested, unchecked, unverified, uninspected, untried, unproven, n t, left that alone, left it alone, left them alone, left those alone, left alone, leave it alone, leave that alone, leave alone, leave them alone, leave open, left open, leave that open, leave it open, leave that blank, leave it blank, left blank, ' +

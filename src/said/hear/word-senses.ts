@@ -56,6 +56,62 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       },
     ],
   ],
+  [
+    'book books booklet booklets literature pamphlets',
+    [{ near: /^(?:coach|title_doc|keys_set|records_folder|manuals_bag|odometer)$/, part: 'manuals_bag' }],
+  ],
+  [
+    'airbag airbags',
+    [
+      { near: ride, part: 'suspension_air' },
+      {
+        near: /^(?:airbag_srs|seat_belts|ignition_steering|dash_|driver_seat|passenger_seat|horn)/,
+        part: 'airbag_srs',
+      },
+    ],
+    'suspension_air',
+  ],
+  [
+    'blower',
+    [
+      {
+        near: /^(?:dash_ac|dash_gauges|radio_nav|ignition_steering|driver_seat|wipers_washers|windshield)$/,
+        part: 'dash_ac',
+      },
+      { near: /^(?:furnace|ac_r|fireplace|hydronic|ducts)/, part: self },
+    ],
+    'furnace_run',
+  ],
+  [
+    'spring springs',
+    [
+      {
+        near: /^(?:dinette_sofa|bed_mattress|driver_seat|passenger_seat|entry_door|screen_door|patio_awning|tongue_jack)$/,
+        part: self,
+      },
+    ],
+    'suspension_leaf',
+  ],
+  [
+    'washer',
+    [{ near: /^(?:windshield|wipers_washers|headlamps|horn|dash_gauges|mirrors)$/, part: 'wipers_washers' }],
+    'washer_dryer',
+  ],
+  [
+    'lamp lamps',
+    [
+      {
+        near: /^(?:headlamps|marker_lights|tail_lights|dash_gauges|awning_light|airbag_srs|cab_over)$/,
+        part: self,
+      },
+    ],
+    'lights_led',
+  ],
+  ['pilot', [{ near: /^(?:furnace|water_heater|oven|cooktop|refrigerator|fireplace|hydronic)/, part: self }]],
+  [
+    'foam stuffing padding',
+    [{ near: /^(?:dinette_sofa|bed_mattress|driver_seat|passenger_seat)$/, part: self }],
+  ],
   ['head', [{ near: /^(?:toilet|bath_sink|bath_fan)$/, part: 'toilet' }]],
   [
     'seal seals gasket gaskets',
