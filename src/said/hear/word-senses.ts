@@ -101,7 +101,7 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
     'lamp lamps',
     [
       {
-        near: /^(?:headlamps|marker_lights|tail_lights|dash_gauges|awning_light|airbag_srs|cab_over)$/,
+        near: /^(?:headlamps|marker_lights|tail_lights|dash_gauges|awning_light|airbag_srs|cab_over|tow_plug|hitch_wiring_run|brake_trailer)$/,
         part: self,
       },
     ],
