@@ -4,9 +4,9 @@ import type { Word } from './word.ts';
 
 /** Last words of part names that are also what the part does, and what may follow where they are. */
 const doing =
-  /^(?:latches|locks|lifts|cranks|drains|slides|catches|swivels|reclines|tilts|retracts|drops|folds|pumps|vents|lights|plugs|dumps|rolls|tracks)$/;
+  /^(?:latches|locks|lifts|cranks|drains|slides|catches|swivels|reclines|tilts|retracts|drops|folds)$/;
 const done =
-  /^(?:fine|good|ok|okay|right|out|in|up|down|open|shut|back|smooth|smoothly|easy|easily|well|tight|and|but|like|with|when|every|nice|nicely|great|freely|by|on|off|all|just|both|without|though|too|from|so)$/;
+  /^(?:fine|good|ok|okay|right|out|in|up|down|open|shut|back|smooth|smoothly|easy|easily|well|tight|and|but|like|with|when|every|nice|nicely|great|freely|by|on|off|without|though|too|from|so)$/;
 
 /** The name at `i` without its last word, where that is a verb: "the bed lifts", "bathroom door latches". */
 export function withoutVerb<T extends { readonly length: number; readonly values: readonly string[] }>(
