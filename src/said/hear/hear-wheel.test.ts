@@ -70,6 +70,7 @@ describe('put off, and over what', () => {
     ["There's a water stain above the dinette.", 'ceiling', 'stain'],
     ['The antenna boot gone.', 'antenna_sat', 'missing'],
     ['Engine. Oil on the dipstick, add line.', 'engine_oil', 'level'],
+    ['The smoke alarm is out of life.', 'smoke_alarm', 'age'],
     ['Odo forty-one two sixty.', 'odometer', '41260'],
   ])('%s', (text, part, what) => {
     expect(
