@@ -37,7 +37,11 @@ say(
   'crack, cracks, hairline crack, hairline cracks, spider cracks, spider crack, stress cracks, stress crack, weather cracking, weather checking, sidewall checking, checking, cracking, sidewall cracks, dry rot, spider webbing, spidering, weather cracks',
   noun,
 );
-say('crack', 'cracked', 'cracked, split, busted, shattered, dry rotted, weather checked, splitting');
+say(
+  'crack',
+  'cracked',
+  'cracked, split, busted, shattered, dry rotted, weather checked, dry checked, sun checked, sidewall checked, dry cracked, weather cracked, splitting',
+);
 say('crack', 'crazed', 'crazed, crazing');
 say(
   'damage',
@@ -118,7 +122,7 @@ say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
 say(
   'soft',
   'soft',
-  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it',
+  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it, give anywhere, give anyplace, give any place, give at all, give to it, give in it, give underfoot',
   noun,
 );
 say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');

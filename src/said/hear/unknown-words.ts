@@ -17,7 +17,7 @@ const verbs: Readonly<Record<VerbClass, string>> = {
   know: 'know tell say vouch speak swear promise confirm guarantee remember recall identify attest',
   strong:
     'check test try verify inspect measure examine torque weigh probe sample scan look touch mess fool play crawl climb ' +
-    'investigate rinse calibrate exercise diagnose chase monkey bother tinker hook retest recheck operate demo sniff survey',
+    'investigate rinse calibrate exercise diagnose chase monkey bother tinker hook retest recheck operate demo sniff survey connect',
   weak:
     'run light fire start open close turn use pull push drive take put have fill spray plug unplug extend unroll roll deploy flip ' +
     'cycle pump crank drop press hit dump flush lower raise level power remove lay stick shine set jack lift spin do get charge load ' +
