@@ -429,6 +429,8 @@ export const bathBedroomParts: readonly Part[] = [
       'laundry center',
       'washing machine hookup',
       'stackable',
+      'hookups',
+      'laundry hook up',
     ],
     heardAs: ['washer drier'],
     aspects: [

@@ -11,6 +11,8 @@ export const baysParts: readonly Part[] = [
       'basement',
       'bays',
       'pass through',
+      'cubby',
+      'cubbies',
       'bay',
       'storage',
       'storage bay',

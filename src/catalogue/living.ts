@@ -553,7 +553,6 @@ export const livingParts: readonly Part[] = [
       'seat leather',
       'seat cover',
       'seat upholstery',
-      'lounge',
       'dinette bench',
       'couch cushion',
       'couch cushions',

@@ -497,6 +497,13 @@ export const papersParts: readonly Part[] = [
       'service papers',
       'repair history',
       'repair receipts',
+      'log',
+      'logs',
+      'notebook',
+      'ledger',
+      'journal',
+      'handwritten log',
+      'trip log',
     ],
     heardAs: ['wreckers', 'recites', 'log bug'],
     aspects: [
@@ -555,6 +562,10 @@ export const papersParts: readonly Part[] = [
       'odometer reading',
       'original miles',
       'actual miles',
+      'thousand on it',
+      'thousand on her',
+      'thousand on this',
+      'thousand on the dash',
     ],
     heardAs: ['mile age', 'oh doe', 'oto'],
     aspects: [
@@ -563,7 +574,7 @@ export const papersParts: readonly Part[] = [
         name: 'reading',
         kind: 'quantity',
         unit: '[mi_i]',
-        say: ['miles', 'mileage', 'odometer', 'on the clock'],
+        say: ['miles', 'mileage', 'odometer', 'odo', 'on the clock'],
         within: [100, 600000],
       },
       {

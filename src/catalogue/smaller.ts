@@ -350,6 +350,8 @@ export const smallerParts: readonly Part[] = [
       'water closet door',
       'privacy slider',
       'room divider',
+      'slider to the bedroom',
+      'slider to the bath',
     ],
     heardAs: [],
     aspects: [],

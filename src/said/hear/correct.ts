@@ -43,6 +43,22 @@ export function correctDrafts(marks: Marks, scopes: Scopes, heard: readonly Draf
     const wrong = near.filter((d) => d.at < t.from).at(-1);
     if (!wrong || wrong.sense === 'claim' || gone.has(wrong)) continue;
     const carried = carriedNumber(marks, scopes, wrong, t);
+    // "twenty-nine seconds. No, I started late. Again: eighty-five to a hundred, thirty-four seconds": the same is said anew
+    const anew =
+      carried && wrong.sense === 'quantity' && near.some((d) => d.at === carried.span.from)
+        ? near.find(
+            (d) =>
+              d.at >= carried.span.to &&
+              d.at - t.to <= ahead &&
+              d.part === wrong.part &&
+              d.aspect === wrong.aspect &&
+              near.some((o) => o.at === carried.span.from && o.part === d.part && o.aspect !== d.aspect),
+          )
+        : undefined;
+    if (anew) {
+      put(anew, wrong);
+      continue;
+    }
     if (carried) {
       const { span } = carried;
       const there = near.filter((d) => d.at >= span.from && d.at < span.to);

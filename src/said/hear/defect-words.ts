@@ -3,6 +3,7 @@
 import type { State } from '../../catalogue/state.ts';
 import { failureIdioms } from './failure-idioms.ts';
 import { powerFailures } from './failure-power.ts';
+import { roomFailures } from './failure-rooms.ts';
 import { failureVerbs } from './failure-verbs.ts';
 import { formsOf } from './inflect.ts';
 import { skinFailures } from './skin-words.ts';
@@ -36,7 +37,11 @@ say(
   'crack, cracks, hairline crack, hairline cracks, spider cracks, spider crack, stress cracks, stress crack, weather cracking, weather checking, sidewall checking, checking, cracking, sidewall cracks, dry rot, spider webbing, spidering, weather cracks',
   noun,
 );
-say('crack', 'cracked', 'cracked, split, busted, shattered, dry rotted, weather checked, splitting');
+say(
+  'crack',
+  'cracked',
+  'cracked, split, busted, shattered, dry rotted, weather checked, dry checked, sun checked, sidewall checked, dry cracked, weather cracked, splitting',
+);
 say('crack', 'crazed', 'crazed, crazing');
 say(
   'damage',
@@ -117,7 +122,7 @@ say('wet', 'rotted', 'rotted, rotten, rotting, punky, mush, mushy');
 say(
   'soft',
   'soft',
-  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it',
+  'soft spot, soft spots, soft area, soft areas, soft patch, soft patches, soft section, soft sections, soft place, soft places, soft corner, soft board, soft bit, flex in it, give anywhere, give anyplace, give any place, give at all, give to it, give in it, give underfoot',
   noun,
 );
 say('soft', 'soft', 'soft, spongy, squishy, bouncy, springy');
@@ -157,7 +162,7 @@ say('age', 'overdue', 'overdue, due for, due now, past due for');
 say(
   'level',
   'low',
-  'low, low on, down a quart, at the add mark, below the add mark, below the line, below full, below the mark, under the mark, under the line, below minimum, needs topping up, nearly empty',
+  'low, low on, down a quart, at the add mark, at the add line, on the add line, add line, at the add, below the add line, to the add line, below the add mark, below the line, below full, below the mark, under the mark, under the line, below minimum, needs topping up, nearly empty',
 );
 say('loose', 'loose', 'loose, wobbly, wobbles, rattling loose, sloppy, not tight, wiggles, floppy, rocking');
 say('missing', 'missing', 'missing, gone, not there, nowhere to be found, lost');
@@ -328,119 +333,6 @@ say(
   'fails',
   'always says full, always reads full, always shows full, reads full empty, sensor is lying, is lying, lying, does not read right, reads wrong, stuck at full, never reads right',
 );
-say(
-  'operates',
-  'fails',
-  'went black, went dark, went blank, gone dark, gone blank, goes black, goes dark, goes blank, blacked out, blank screen, black screen, no picture, no sound',
-);
-say(
-  'operates',
-  'poor',
-  'lines across, lines on the screen, lines in the picture, snowy, fuzzy, ghosting, pixelated, grainy, scratchy sound, static',
-);
-say(
-  'operates',
-  'stuck',
-  [
-    'jumped',
-    'came',
-    'comes',
-    'popped',
-    'slipped',
-    'fell',
-    'hopped',
-    'jumps',
-    'pops',
-    'slips',
-    'knocked',
-    'is',
-    "'s",
-    'come',
-    'run',
-  ]
-    .flatMap((v) =>
-      ['its', 'the', 'it'].flatMap((d) =>
-        [
-          'track',
-          'tracks',
-          'rail',
-          'rails',
-          'roller',
-          'rollers',
-          'runner',
-          'runners',
-          'slides',
-          'glide',
-          'glides',
-          'hinge',
-          'hinges',
-          'guide',
-        ].map((t) => `${v} off ${d} ${t}`),
-      ),
-    )
-    .concat([
-      'jumped the track',
-      'jumps the track',
-      'off the rail',
-      'off the rails',
-      'off its rail',
-      'off the rollers',
-      'off its rollers',
-      'off the runners',
-      'out of its track',
-      'out of the track',
-    ])
-    .join(', '),
-);
-say(
-  'operates',
-  'unhooked',
-  [
-    "isn't",
-    "ain't",
-    "wasn't",
-    "aren't",
-    "weren't",
-    'isnt',
-    'never',
-    'not been',
-    "hasn't been",
-    'never been',
-    'never got',
-  ]
-    .flatMap((n) =>
-      ['hooked up', 'connected', 'plumbed', 'plumbed in', 'wired', 'wired up', 'wired in', 'plugged in'].map(
-        (v) => `${n} ${v}`,
-      ),
-    )
-    .join(', '),
-);
-say(
-  'sag',
-  'sagging',
-  'dip, body print, body impression, valley, trough, sway back, swayback, a hollow',
-  noun,
-);
-say('strength', 'weak', 'dim, dimly lit, faint, burns dim, too dim');
-say(
-  'wear',
-  'worn',
-  'worn through, rubbed through, worn bare, worn thin, wore thin, wore through, matted, matted down, flattened out, broke down, broken down, caved in, packed down',
-);
-say(
-  'damage',
-  'torn',
-  'slit, slits, unstitched, seam is out, stitching is out, seam let go, clawed, cat scratched, cat scratches, snagged, pulled threads, unraveling, unravelling, raveling, coming unraveled',
-);
-say('loose', 'loose', 'wobble, wobbling, wobbled, tippy, rickety, shaky, flops around, flops');
-say(
-  'separated',
-  'separated',
-  'curling, curling up, curled, curled up, curls, curls up, pulling loose, pulled loose, come loose, came loose, came unglued, coming unglued, let loose, popped loose, buckled, buckling, buckles, lifts up',
-);
-say('missing', 'missing', 'unaccounted for, gone missing, went missing, got lost, lost to time');
-say('missing', 'missing', 'nowhere to be seen, never came with it, somebody took');
-
 for (const [aspect, state, phrases, isNoun] of powerFailures)
   for (const p of phrases.split(',')) table[p.trim()] = { aspect, state, ...(isNoun ? noun : {}) };
 for (const [aspect, state, nouns, others] of skinFailures) {
@@ -448,6 +340,8 @@ for (const [aspect, state, nouns, others] of skinFailures) {
   for (const p of others.split(',')) if (p.trim() !== '') table[p.trim()] ??= { aspect, state };
 }
 say('wear', 'worn', 'hard', near);
+for (const [aspect, state, phrases, more] of roomFailures) say(aspect, state, phrases, more);
+
 for (const [aspect, state, phrases] of failureIdioms)
   for (const p of phrases.split(',')) table[p.trim()] ??= { aspect, state };
 for (const [aspect, state, nouns, verbs] of failureVerbs)

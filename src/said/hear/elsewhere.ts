@@ -23,7 +23,7 @@ import {
 const longest = 40;
 /** What people do to a coach that is looked at: their doing is a fact of it. */
 const didToIt =
-  /^(?:packed|put|replaced|fixed|installed|rebuilt|changed|did|built|made|welded|painted|patched|serviced|wired|rewired|added|swapped|redid|resealed|sealed|checked|drove|kept|stored|babied|glued|taped|bolted|screwed|cut|mounted|hit|dented|backed|scraped|broke|tore|removed|took|pulled|repacked|rebuilt|inspected|tested|ran|hung|recovered|reupholstered|cleaned|washed|waxed|spilled|burned|smoked|left|caulked)$/;
+  /^(?:traded|owned|consigned|packed|put|replaced|fixed|installed|rebuilt|changed|did|built|made|welded|painted|patched|serviced|wired|rewired|added|swapped|redid|resealed|sealed|checked|drove|kept|stored|babied|glued|taped|bolted|screwed|cut|mounted|hit|dented|backed|scraped|broke|tore|removed|took|pulled|repacked|rebuilt|inspected|tested|ran|hung|recovered|reupholstered|cleaned|washed|waxed|spilled|burned|smoked|left|caulked)$/;
 /** Bring the talk back to this coach. */
 const backHere = /^(?:this|these|ours|here)$/;
 const turns = /^(?:but|so|anyway|anyways|anyhow|now|okay|ok|alright|well)$/;

@@ -14,6 +14,7 @@ const implied: Readonly<Record<string, string>> = wordTable({
   smell: 'interior',
   lit: 'dash_gauges',
   soft: 'floor_main',
+  stain: 'wall_stains',
   'operates/pulling': 'alignment',
   delamination: 'sidewall_structure',
   'damage/scratched': 'body_paint',

@@ -104,14 +104,23 @@ function isHarmlessWord(talk: Talk, clause: Clause, i: number, length: number): 
     );
   if (n === 'tick' || n === 'ticks')
     return /^(?:wrong|right|a|every|each)$/.test(norm(i - 1)) || talk.marks.numberAt.to(i) !== undefined;
+  // "eleven in the inside groove": a place on the tread
+  if (/^grooves?$/.test(n))
+    return /^(?:inside|inner|outside|outer|center|centre|middle|main|tread|shoulder|rain|each|every|all|the|one)$/.test(
+      norm(i - 1),
+    );
   if (n === 'loud') return norm(i - 1) === 'out';
   if (n === 'ground' || n === 'grounds') return true;
   if (n === 'burns' || n === 'burn' || n === 'lights')
     return !/^(?:mark|marks|hole|holes|spot|spots|oil)$/.test(next) && !/^(?:cigarette|a)$/.test(norm(i - 1));
-  if (n === 'broke' || n === 'broken') return next === 'in';
+  if (n === 'broke' || n === 'broken')
+    return (
+      next === 'in' &&
+      !/^(?:the|two|half|three|places|one|a|several|there|here|bedroom|bathroom)$/.test(norm(i + 2))
+    );
   if (n === 'smoke') return /^(?:detector|alarm|alarms|detectors|test|free)$/.test(next);
   if (n === 'cracked' || n === 'crack') return next === 'open' || next === 'it';
-  if (/^split/.test(n)) return /^(?:system|bath|level|king|shaft|tank)$/.test(next);
+  if (/^split/.test(n) && /^(?:system|bath|level|king|shaft|tank)$/.test(next)) return true;
   if (/^(?:settle[sd]?|leans)$/.test(n)) return next === 'in' || (next === 'down' && norm(i + 2) === 'on');
   // the split of an air conditioner is what it cools by
   if (n === 'split' || n === 'splits')
@@ -205,7 +214,8 @@ export function isNoFailure(
   )
     return true;
   if (
-    ofSpeaker.has(norm(i - 1)) ||
+    (ofSpeaker.has(norm(i - 1)) &&
+      !clause.mentions.some((m) => m.to >= i - 1 && m.to <= i && m.from < i - 1)) ||
     (ofSpeaker.has(norm(i - 2)) && isLinking(before)) ||
     ofSpeaker.has(norm(i + length))
   )

@@ -30,7 +30,7 @@ export const failureIdioms: readonly Row[] = [
   [
     'age',
     'expired',
-    'over the hill, past its date, out of its date, past the date, too old, aged out, outta date, out of date, past its life, older than dirt, old as the hills, end of life, beyond its date, past its replacement date, past its replace by date',
+    'over the hill, past its date, out of its date, out of life, out of its life, past life, past the end of its life, past the date, too old, aged out, outta date, out of date, past its life, older than dirt, old as the hills, end of life, beyond its date, past its replacement date, past its replace by date',
   ],
   [
     'wear',

@@ -16,6 +16,24 @@ const shoves = ['need', 'want', 'take/took/taken']
   )
   .join(', ');
 
+/** "Took a crunch", "caught a whack". */
+const blows = ['take/took/taken', 'catch/caught']
+  .flatMap((v) =>
+    ['', 'good ', 'little ', 'hard ', 'big ', 'bad '].flatMap((a) =>
+      'crunch whack wallop knock bump smack bang thump lick blow shot bash'
+        .split(' ')
+        .map((n) => `${v} a ${a}${n}`),
+    ),
+  )
+  .join(', ');
+/** "Grabs to the right", "yanks left". */
+const aside = 'grab tug yank/yanked dive dart veer lead/led nose'
+  .split(' ')
+  .flatMap((v) =>
+    ['left', 'right', 'to the left', 'to the right', 'to one side', 'off to the'].map((d) => `${v} ${d}`),
+  )
+  .join(', ');
+
 export const failureVerbs: readonly Row[] = [
   [
     'leak',
@@ -54,7 +72,7 @@ export const failureVerbs: readonly Row[] = [
     'damage',
     'dented',
     'dent, ding, crease, dimple',
-    'whack, wallop, clobber, sideswipe, side swipe, bash, bash up, bang up, ding up, dent in, mash, mash in, punch in, get/got/gotten hit, be/been hit, get/got/gotten clipped, take/took/taken a hit, take/took/taken a knock, take/took/taken a whack, take/took/taken a lick, take/took/taken a shot',
+    `whack, wallop, clobber, sideswipe, side swipe, bash, bash up, bang up, ding up, dent in, mash, mash in, punch in, get/got/gotten hit, be/been hit, get/got/gotten clipped, take/took/taken a hit, ${blows}, take/took/taken a knock, take/took/taken a whack, take/took/taken a lick, take/took/taken a shot`,
   ],
   ['damage', 'scratched', 'scratch, scrape, scuff', 'scar, rub'],
   ['damage', 'chewed', '', 'chew, chew up, chew through, gnaw, gnaw on'],
@@ -192,7 +210,7 @@ export const failureVerbs: readonly Row[] = [
     'operates',
     'pulling',
     'sway',
-    'wander, dart, tramline, dog track, pull left, pull right, pull to the left, pull to the right, pull to one side, pull off to the, drift left, drift right, drift to the left, drift to the right, walk around, fishtail',
+    `wander, dart, tramline, dog track, pull left, pull right, pull to the left, pull to the right, pull to one side, pull off to the, drift left, drift right, drift to the left, drift to the right, walk around, fishtail, ${aside}`,
   ],
   [
     'swelling',

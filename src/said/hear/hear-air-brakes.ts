@@ -1,5 +1,6 @@
 // Why: an air-brake check is spoken in the words of drivers; taken for ordinary talk they become brake failures that nobody found.
 import type { Clause, Draft } from './clause.ts';
+import { hearAirRun } from './hear-air-run.ts';
 import type { NumberSpan } from './number-span.ts';
 import { phraseList } from './phrase-index.ts';
 import type { Talk } from './talk.ts';
@@ -27,6 +28,11 @@ const openers = phraseList([
   "air 's up",
   'builds air',
   'build air',
+  'static loss',
+  'applied loss',
+  'static test',
+  'applied test',
+  'gauges agree',
   'building air',
   'pumped up',
   'pump it up',
@@ -84,6 +90,11 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
   });
   const timed = clause.numbers.find((n) => n.unit?.units[0] === 's');
   const far = clause.from - s.last > 70;
+  const run = hearAirRun(talk, clause, taken, !far);
+  if (run.length > 0) {
+    s.last = clause.to;
+    return run;
+  }
   const falling =
     words[clause.numbers[0]?.from ?? -1] !== undefined &&
     norm((clause.numbers[0]?.from ?? 0) - 1) === 'from' &&
@@ -136,6 +147,8 @@ export function hearAirBrakes(talk: Talk, clause: Clause, taken: Uint8Array): Dr
           : ins.test(norm(i + 1))
             ? 'cut_in'
             : cut;
+    if (n === 'governor' && outs.test(norm(i + 1))) cut = 'cut_out';
+    if (n === 'governor' && /^(?:in|on)$/.test(norm(i + 1))) cut = 'cut_in';
     if (/^(?:comes?|came)$/.test(n) && norm(i + 1) === 'back') cut = 'cut_in';
     if (
       /^pop(?:s|ped)?$/.test(n) ||

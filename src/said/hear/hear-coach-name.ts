@@ -80,7 +80,16 @@ function yearIn(
     )
       to++;
   const named = to > span.to;
-  const year = yearOf(talk, span, named && (known.maker === undefined || nearBy(known.maker, span.from)));
+  const kind =
+    /^(?:class|diesel|gas|gasser|motorhome|coach|fifth|travel|toy|camper|model|super)$/.test(after) &&
+    joined &&
+    known.year === undefined &&
+    /^(?:a|an|the|is|'s|early|late)$/.test(before);
+  const year = yearOf(
+    talk,
+    span,
+    kind || (named && (known.maker === undefined || nearBy(known.maker, span.from))),
+  );
   if (!year) return;
   // "a 2006 coach on a 2005 chassis", "the chassis is a 2005"
   const ofChassis =

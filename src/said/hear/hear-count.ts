@@ -94,7 +94,8 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
   if (
     span.items.length === 2 &&
     many?.kind === 'digit' &&
-    many.value > 1 &&
+    (many.value > 1 ||
+      (many.value === 1 && /^(?:is|are|have|has)$/.test(words[span.from - 1]?.norm ?? ''))) &&
     each &&
     /^(?:6|8|12)$/.test(String(each.value)) &&
     span.unit?.units[0] === 'V' &&
@@ -238,7 +239,9 @@ export function counted(talk: Talk, clause: Clause, span: NumberSpan): Counted |
     !verb.weak &&
     /^(?:are|is|'s|'re|total|number|be)$/.test(lead) &&
     (words[verb.to - 1]?.norm.endsWith('s') || value === 1) &&
-    (words[span.bare - 1]?.stop ?? 2) > 0 &&
+    ((words[span.bare - 1]?.stop ?? 2) > 0 ||
+      span.bare === clause.to ||
+      /^(?:the|this|one|i|and|but|all)$/.test(next)) &&
     value > 0 &&
     value <= 12 &&
     !uncounted.has(verb.parts[0] ?? '')

@@ -31,12 +31,17 @@ const holds = /^(?:holds|held|holding|hold|keeps|kept)$/;
 const cruise =
   /^(?:cruise|cruising|cruised|doing|running|ran|settled|set|steady|speed|rolling|got|took|brought|wound|pushed)$/;
 
+/** True where the clause is spoken at the wheel: something that only a driver says was said not long before. */
+export function atTheWheel(talk: Talk, clause: Clause): boolean {
+  for (let i = clause.from; i < clause.to; i++) if (openers.at(talk.marks.words, i)) lastAt.set(talk, i);
+  return clause.from - (lastAt.get(talk) ?? -999) <= reach && !talk.scopes.elsewhere[clause.from];
+}
+
 /** Readings taken at the wheel in a clause; takes their words, so that nothing else reads them. */
 export function hearDrive(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   const { words } = talk.marks;
   const norm = (i: number): string => words[i]?.norm ?? '';
-  for (let i = clause.from; i < clause.to; i++) if (openers.at(words, i)) lastAt.set(talk, i);
-  if (clause.from - (lastAt.get(talk) ?? -999) > reach || talk.scopes.elsewhere[clause.from]) return [];
+  if (!atTheWheel(talk, clause)) return [];
   const out: Draft[] = [];
   const has = (test: RegExp, from = clause.from, to = clause.to): boolean => {
     for (let i = from; i < to; i++) if (test.test(norm(i))) return true;

@@ -119,6 +119,7 @@ export function hearEffort(talk: Talk, clause: Clause, taken: Uint8Array): Draft
     }
     // "it won't budge", "don't catch", "never caught": more verbs of a part's work than those that say it works
     if (
+      !taken[i + 1] &&
       refuses(i) &&
       refused.test(norm(i + 1)) &&
       verbs.at(words, i + 1) === undefined &&

@@ -124,7 +124,7 @@ export function hearGood(talk: Talk, clause: Clause, taken: Uint8Array): Draft[]
       i > clause.from &&
       be.has(norm(i - 1)) &&
       (before !== undefined ||
-        /^(?:it|they|these|those|everything|both|all|and|he|she|rest|others|level|levels|color|colour|fluid|fluids|action|movement|operation|travel|response|feel|welds?|joints?|boots?|clamps?|bolts?|mounts?|bushings?|edges?|corners?|hinges?|connections?|threads?|fittings?)$/.test(
+        /^(?:it|they|these|those|everything|both|all|and|he|she|rest|other|others|remaining|balance|remainder|level|levels|color|colour|fluid|fluids|action|movement|operation|travel|response|feel|welds?|joints?|boots?|clamps?|bolts?|mounts?|bushings?|edges?|corners?|hinges?|connections?|threads?|fittings?)$/.test(
           lead,
         ) ||
         clause.places.some((p) => p.from <= clause.from + 1 && p.to <= i && i - p.to <= 3) ||

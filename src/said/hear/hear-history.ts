@@ -20,7 +20,7 @@ const works: readonly (readonly [State, string])[] = [
   ],
   [
     'serviced',
-    'service reseal grease regrease pack repack retorque torque align balance winterize dewinterize recharge convert tune rotate',
+    'service reseal grease regrease pack repack retorque torque align balance shampoo detail steam wash vacuum sanitize winterize dewinterize recharge convert tune rotate',
   ],
 ];
 const pasts = new Map<string, State>([
@@ -161,7 +161,9 @@ export function hearHistory(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       const will = find(talk, Math.max(clause.from, i - 5), i, set("will 'll am 'm going gonna be to")) >= 0;
       const ok =
         n === 'went'
-          ? norm(i + 1) === 'in' && dated
+          ? /^(?:in|on|down|up)$/.test(norm(i + 1)) &&
+            dated &&
+            (norm(i + 1) === 'in' || find(talk, clause.from, i, set('new fresh')) >= 0)
           : (fresh >= 0 && (inside >= 0 || dated)) ||
             (inside >= 0 && inside - i <= 3 && dated && n !== 'putting');
       if (

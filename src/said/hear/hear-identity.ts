@@ -124,10 +124,21 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
   plates(talk, clause, put, taken);
   coachName(talk, clause, put, taken);
   const seen = new Set<string>();
-  const own = clause.mentions.filter((m) => !m.aside);
+  const named_ = clause.mentions.filter((m) => !m.aside);
   for (let i = clause.from; i < clause.to; i++) {
     if (talk.scopes.elsewhere[i] || talk.scopes.denied[i]) continue;
     const hit = typePhrases.at(words, i);
+    // "a jackknife, vinyl": a kind that is also a weak name of something else, said of what was talked about
+    const lately = talk.recent[0];
+    const own =
+      hit &&
+      clause.to - clause.from <= hit.length + 1 &&
+      named_.every((m) => m.weak && m.from >= i && m.to <= i + hit.length) &&
+      lately !== undefined &&
+      i - lately.at < 10 &&
+      hit.values.some((v) => v.part === lately.parts[0])
+        ? []
+        : named_;
     if (hit && i + hit.length <= clause.to && !isPartNamed(talk, clause, i, hit.length)) {
       const named = words
         .slice(i, i + hit.length)
@@ -147,7 +158,16 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
           : (own.length === 0 && !looseTypes.has(named)) || isPredicateOnly(talk, clause, i, hit.length)
             ? talk.partsFor(i, i + hit.length, clause).slice(0, 2)
             : [];
+      const bed =
+        own.length === 0 &&
+        /^(?:king|queen|short queen|queen size|king size|rv queen|rv king|twins|california king|split king)s?$/.test(
+          named,
+        ) &&
+        /^(?:a|an|your|the|'s|real|is|short|rv|and|two|full)$/.test(words[i - 1]?.norm ?? '')
+          ? hit.values.find((v) => v.part === 'bed_mattress')
+          : undefined;
       const word =
+        bed ??
         parts.map((p) => hit.values.find((v) => v.part === p)).find((v) => v !== undefined) ??
         (hit.length >= 2 ? hit.values.find((v) => v.part === 'coach') : undefined) ??
         // "it's a gasser" says it of the engine, whatever is talked about
@@ -215,7 +235,7 @@ export function hearIdentity(talk: Talk, clause: Clause, taken: Uint8Array): Dra
 /** Kinds that are also things, or ways in which one thing runs. */
 const alsoThings =
   /^(?:carpets?|drums?|discs?|bunks?|tub|booth|decals?|propane|auto|highway|absorption|electric|gas|lp|diesel|gel coat|golf cart|tiles?|vinyl|wardrobe|tank|cable|air|power)$/;
-const kindBefore = /^(?:'s|'re|is|are|was|were|be|a|an|got|with|have|has|all|full|real|and)$/;
+const kindBefore = /^(?:new|'s|'re|is|are|was|were|be|a|an|got|with|have|has|all|full|real|and)$/;
 /** "The carpet is wet", "on the electric side": the word names the thing or one way it runs, not what kind it is. */
 function isPartNamed(talk: Talk, clause: Clause, at: number, length: number): boolean {
   const { words } = talk.marks;

@@ -70,6 +70,7 @@ function likeBefore(talk: Talk, clause: Clause, span: NumberSpan): Before | unde
   if (
     !last ||
     span.unit ||
+    (/^(?:s|min|h)$/.test(last.unit) && !Number.isInteger(value)) ||
     /^(?:both|couple|pair)$/.test(talk.marks.words[span.from]?.norm ?? '') ||
     value === undefined ||
     span.from - last.at > (fixed ? 24 : 14) ||

@@ -38,7 +38,7 @@ const useSpans = set(
   'weekend weekends summer summers winter winters times twice once week weeks month months season seasons time timed timing trip trips year years',
 );
 const hits =
-  /^(?:accident|accidents|wreck|wrecks|wrecked|crash|crashes|crashed|collision|collisions|flood|flooded|floods|hail|hailstorm|hailed|rollover|totaled|totalled|sideswiped|submerged)$/;
+  /^(?:accident|accidents|wreck|wrecks|wrecked|crash|crashes|crashed|collision|collisions|flood|flooded|floods|hail|hailstorm|hailed|rollover|totaled|totalled|sideswiped|submerged|jackknifed|rearended|tboned)$/;
 const looks = /^(?:damage|dents?|dings?|dimples|pits?|marks?|on)$/;
 
 /** Owners, keeping, smokers, animals and accidents in a clause. */
@@ -104,6 +104,11 @@ export function hearOwner(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
     if (
       (/^smok(?:ed|ing|es)$/.test(n) && /^(?:in|inside|around|here)$/.test(norm(i + 1))) ||
       /^(?:smokers?|nonsmokers?|smoked)$/.test(n) ||
+      (n === 'up' &&
+        /^(?:lit|light|lights|puffed)$/.test(norm(i - 1)) &&
+        inHere.test(norm(i + 1)) &&
+        denied &&
+        any(i - 6, i, set('nobody one never anybody anyone ever')) >= 0) ||
       (n === 'smoke' &&
         ((denied && inHere.test(norm(i + 1)) && any(i - 5, i, set('nobody never who ones')) >= 0) ||
           norm(i + 1) === 'free'))
@@ -131,6 +136,23 @@ export function hearOwner(talk: Talk, clause: Clause, taken: Uint8Array): Draft[
       } else if (
         (verb >= 0 && (norm(verb - 1) !== 'i' || inHere.test(next))) ||
         /^(?:lived|slept|rode|traveled|travelled|stayed|in)$/.test(next)
+      )
+        put('storage_history', i, 1, 'noted');
+      continue;
+    }
+    if (n === 'ended' && norm(i - 1) === 'rear' && any(i - 5, i, set("been was got 's were it")) >= 0) {
+      put('prior_damage', i, 1, denied ? 'no' : 'bad');
+      continue;
+    }
+    if (
+      (/^timers?$/.test(n) && norm(i - 1) === 'full') ||
+      /^(?:fulltimers?|snowbirds?|weekenders?|boondockers?)$/.test(n)
+    ) {
+      if (
+        /^(?:were|was|are|is|been|two|older|retired|by|from|to|of|'re|'s|had|a|the|full)$/.test(
+          norm(n.startsWith('timer') ? i - 2 : i - 1),
+        ) &&
+        any(clause.from, i, set('i you most if')) < 0
       )
         put('storage_history', i, 1, 'noted');
       continue;

@@ -13,9 +13,13 @@ const list = (text: string): string[] => text.split(',').map((p) => p.trim());
 /** There is none of what was just named. */
 const none = phraseList(
   list(
-    "there isn't one, there 's none, there is none, there is not one, there isn't any, there aren't any, there ain't one, there ain't any, there ain't none, there never was one, doesn't have one, don't have one, does not have one, do not have one, hasn't got one, haven't got one, ain't got one, has none, have none, has n't one, it 's not there, isn't there, ain't there, not there, never had one, never came with one, never got one, nowhere to be found, not equipped, not fitted, not installed, can't find one, couldn't find one, cannot find one, could not find one, didn't find one, they took it with them, took it with them, took it with him, took it with her, went with the owner, went with the old owner, somebody took it, somebody walked off with it, not on this one, not on this unit, not on this coach, without one",
+    "there isn't one, there 's none, there is none, there is not one, there isn't any, there aren't any, there ain't one, there ain't any, there ain't none, there never was one, doesn't have one, don't have one, does not have one, do not have one, hasn't got one, haven't got one, ain't got one, has none, have none, has n't one, it 's not there, isn't there, ain't there, not there, is not here, isn't here, are not here, aren't here, ain't here, is nowhere, never had one, never came with one, never got one, nowhere to be found, not equipped, not fitted, not installed, can't find one, couldn't find one, cannot find one, could not find one, didn't find one, they took it with them, took it with them, took it with him, took it with her, went with the owner, went with the old owner, somebody took it, somebody walked off with it, not on this one, not on this unit, not on this coach, without one",
   ),
 );
+for (const verb of ['went', 'left', 'gone', 'walked off', 'stayed'])
+  for (const det of ['the', 'his', 'her', 'their'])
+    for (const which of ['', 'last ', 'previous ', 'prior ', 'old ', 'first ', 'original ', 'former '])
+      for (const owner of ['owner', 'owners']) none.add(`${verb} with ${det} ${which}${owner}`, true);
 /** Alone after a thing named: there is none. */
 const nope = set('nope none nada negative zip nil no neither');
 /** Of these, "it's gone" means that the thing is not there. */
@@ -98,8 +102,11 @@ export function hearAbsence(talk: Talk, clause: Clause, taken: Uint8Array): Draf
       ((words[i]?.stop ?? 0) === 2 ||
         i + 1 === words.length ||
         talk.marks.sentenceOf[i + 1] !== clause.sentence);
+    // "the furnace I did not try, the water heater neither"
+    const untried = talk.unknownOf !== undefined && i - talk.unknownOf.at < 14;
     if (
       nope.has(n) &&
+      !(n === 'neither' && untried) &&
       (n !== 'no' || (i === clause.from && (words[i - 1]?.stop ?? 0) === 1)) &&
       last &&
       clause.to - clause.from <= 4 &&
@@ -133,7 +140,7 @@ function isNone(talk: Talk, clause: Clause, m: Mention): boolean {
   const norm = (k: number): string => (k >= clause.from && k < clause.to ? (words[k]?.norm ?? '') : '');
   let k = m.from - 1;
   if (
-    /^(?:outside|outdoor|second|working|real|rear|front|built|factory|separate|backup|proper|new|extra|single)$/.test(
+    /^(?:outside|outdoor|second|working|real|rear|front|built|factory|separate|backup|proper|new|extra|single|spare)$/.test(
       norm(k),
     )
   )
@@ -158,7 +165,7 @@ function isNone(talk: Talk, clause: Clause, m: Mention): boolean {
   return (
     next === '' ||
     (words[m.to - 1]?.stop ?? 0) !== 0 ||
-    /^(?:on|in|at|here|either|anymore|yet|of|to|back|up|and|or|that|whatsoever|period|with|neither|for)$/.test(
+    /^(?:on|in|at|here|either|anymore|yet|of|to|back|up|and|or|that|whatsoever|period|with|neither|for|around|over|above|behind|under|by|anywhere|left|along|across|no|just|only)$/.test(
       next,
     )
   );

@@ -39,6 +39,8 @@ function named(talk: Talk, clause: Clause, span: NumberSpan, part: string, a: As
   );
   for (const hit of [...clause.aspects, ...lead]) {
     if (!hit.keys.has(`${part}/${a.id}`)) continue;
+    // "steer left one and a half": this "left" is a side, nothing is left over
+    if (clause.places.some((p) => p.from <= hit.from && p.to >= hit.to && p.to - p.from > 1)) continue;
     // "start battery" is no start
     if (
       clause.mentions.some(

@@ -83,6 +83,35 @@ const aspectOf = (
   );
 };
 
+/** "The furnace also not", "the water heater neither": what was just not tried, of one more part. */
+function alsoNot(talk: Talk, clause: Clause, from: number): Draft[] {
+  const { words } = talk.marks;
+  const norm = (k: number): string => (k < clause.to ? (words[k]?.norm ?? '') : '');
+  return clause.mentions.flatMap((m): Draft[] => {
+    const part = m.parts[0];
+    if (m.aside || !part || m.from < from) return [];
+    const of = `${norm(m.to)} ${norm(m.to + 1)}`;
+    if (!/^(?:also not|also no|neither|not either|same not|too not)(?: |$)/.test(of)) return [];
+    const place = talk.placeOf(part, m.from, clause);
+    const aspect = still.test(part) ? 'condition' : 'operates';
+    return [
+      {
+        part,
+        ...(place === undefined ? {} : { place }),
+        aspect,
+        value: { is: 'unknown', why: 'not tried' },
+        sense: 'unknown',
+        polarity: 'neutral',
+        hedged: false,
+        from: m.from,
+        to: Math.min(clause.to, m.to + 2),
+        at: m.to,
+        weight: 0.7,
+      },
+    ];
+  });
+}
+
 /** What the speaker says is not known, in a clause; marks its words as taken. */
 export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draft[] {
   for (let i = clause.from; i < clause.to; i++) {
@@ -125,7 +154,14 @@ export function hearUnknown(talk: Talk, clause: Clause, taken: Uint8Array): Draf
     }
     if (out.length === 0 && hit.general) return [];
     taken.fill(1, i, clause.to);
-    return out;
+    return [...out, ...alsoNot(talk, clause, hit.to)];
   }
-  return [];
+  const last = talk.unknownOf;
+  if (!last || clause.from - last.at > 24) return [];
+  const more = alsoNot(talk, clause, clause.from);
+  if (more.length > 0) {
+    talk.unknownOf = { parts: more.map((d) => d.part), at: clause.to };
+    taken.fill(1, clause.from, clause.to);
+  }
+  return more;
 }

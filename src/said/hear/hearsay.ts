@@ -34,6 +34,14 @@ export function hearsayAt(
   const told = hearsay.at(words, i);
   if (told) return { length: told.length, by: told.values[0] ?? 'somebody' };
   const w = words[i];
+  // "the lady that traded it swears": the verb stands apart from who said it
+  if (/^(?:swears|swore|claims|claimed|insists|insisted)$/.test(w?.norm ?? '') && w?.stop === 0)
+    for (let k = i - 2; k > i - 8 && k >= 0 && words[k]?.stop === 0; k--)
+      if (
+        /^(?:that|who)$/.test(words[k]?.norm ?? '') &&
+        (people.test(words[k - 1]?.norm ?? '') || Object.hasOwn(who, words[k - 1]?.norm ?? ''))
+      )
+        return { length: 1, by: 'the seller' };
   const verb = words[i + 1]?.norm ?? '';
   if (w?.stop !== 0 || !saying.test(verb) || reads.test(w.norm)) return undefined;
   if (!/^[a-z]{2,}$/.test(w.norm)) return undefined;

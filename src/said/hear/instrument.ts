@@ -17,7 +17,7 @@ const add = (said: Instrument, phrases: string): void => {
 };
 add(
   { aspect: 'measured_temperature', within: [20, 500] },
-  'heat gun,temp gun,temperature gun,infrared,infrared gun,laser thermometer,ir gun,thermal gun,thermometer,infra red,point and shoot,laser gun',
+  'heat gun,with the gun,with a gun,on the gun,by the gun,off the gun,the gun says,the gun reads,temp gun,temperature gun,infrared,infrared gun,laser thermometer,ir gun,thermal gun,thermometer,infra red,point and shoot,laser gun',
 );
 add(
   {

@@ -19,7 +19,7 @@ export const loanNames: readonly (readonly [meant: string, phrases: string])[] =
   ['gas detector', 'detector of gas, detector for gas, alarm of gas, alarm for gas, gas warner'],
   [
     'fire extinguisher',
-    'extintor, extinctor, extinguisher of fire, fire extinctor, extinguisher for fire, fire killer, fire stopper',
+    'extintor, extinctor, extinguisher of fire, fire extinctor, extinguisher for fire, fire killer, fire stopper, fire bottle, bottle for fire, bottle of fire, fire can',
   ],
   [
     'water heater',

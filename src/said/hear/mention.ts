@@ -7,6 +7,8 @@ import { kinOf } from './kin.ts';
 import { partPhrases, weakParts } from './lexicon.ts';
 import { isSteeringWheel } from './meant-by-words.ts';
 import { isAside, isOfBefore, isTool } from './mention-aside.ts';
+import { withoutVerb } from './named-by-next.ts';
+import { stainedOver, unlessNext } from './no-part-before.ts';
 import type { Word } from './word.ts';
 import { hasSenses, isAlwaysPart, senseOf } from './word-senses.ts';
 import { wordTable } from './word-table.ts';
@@ -58,8 +60,6 @@ const unless: Readonly<Record<string, RegExp>> = wordTable({
   belt: /seat/,
   steps: /^ladder/,
 });
-/** Words that name no part right before one of these. */
-const unlessNext: Readonly<Record<string, RegExp>> = wordTable({ belt: /^(?:high|line|level|buckle)$/ });
 /** Words that name a part only when one of these follows. */
 const followed: Readonly<Record<string, RegExp>> = wordTable({
   smokes: /^(?:pass|test|work|are|both|all|okay)$/,
@@ -132,6 +132,7 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
       i++;
       continue;
     }
+    hit = withoutVerb(words, i, hit);
     const said = words
       .slice(i, i + hit.length)
       .map((x) => x.norm)
@@ -216,6 +217,9 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
     const ofCoach =
       /^sidewalls?$/.test(said) &&
       /^(?:driver|passenger|left|right|street|curb|road|side|'s|lower)$/.test(before?.norm ?? '');
+    const ofLeg =
+      /^(?:leg|legs|line|phase)\b/.test(said) &&
+      recent.slice(0, 6).find((p) => mains.test(p)) === 'generator';
     const steers = /^wheel$/.test(said) && /^(?:tilts?|tilted|telescopes?|telescoped|adjusts?)$/.test(next);
     const seat = /^(?:chair|seat)$/.test(said) ? seatAt(words, i + hit.length) : undefined;
     const oiled = /^oil(?: level)?$/.test(said) ? recent.slice(0, 1).find((p) => oils.test(p)) : undefined;
@@ -233,11 +237,13 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
               ? [seat]
               : oneOf
                 ? [...oneOf]
-                : lid
-                  ? [lid, ...hit.values]
-                  : ofCoach
-                    ? ['sidewall_structure', ...hit.values]
-                    : inOrder(hit.values, recent, said, isAiry(words, i)),
+                : ofLeg
+                  ? ['generator', ...hit.values]
+                  : lid
+                    ? [lid, ...hit.values]
+                    : ofCoach
+                      ? ['sidewall_structure', ...hit.values]
+                      : inOrder(hit.values, recent, said, isAiry(words, i)),
       weak: isWeak(said) && !(said === 'inside' && starts[i]),
       aside:
         joined &&
@@ -245,6 +251,15 @@ export function mentionsIn(words: readonly Word[], taken: Uint8Array, starts: Ui
           isTool(words, i, i + hit.length) ||
           isOfBefore(words, i, last, isWeak(said))),
     };
+    // "a stain over the bed": of the ceiling there
+    if (mention.aside && stainedOver(words, i)) {
+      if (last?.parts[0] === 'wall_stains' && i - last.to <= 3)
+        out[out.length - 1] = { ...last, parts: ['ceiling', ...last.parts] };
+      else out.push({ ...mention, parts: ['ceiling'], weak: false, aside: false });
+      recently.push({ part: 'ceiling', at: i });
+      i += hit.length;
+      continue;
+    }
     // "the oil in the generator": of the oils it may be, that one
     const owner = mention.aside ? mention.parts[0] : undefined;
     if (last && owner && last.parts[0] !== owner && last.parts.includes(owner) && i - last.to <= 3)
@@ -282,6 +297,7 @@ const isFamily = (needs: RegExp, said: string, recent: readonly string[]): boole
 
 const piece =
   /^(?:motors?|doors?|seals?|handles?|latch(?:es)?|locks?|fans?|hoses?|compressors?|hangers?|covers?|lids?|gaskets?|knobs?|switch(?:es)?|arms?|fabric|filters?|caps?|mounts?|brackets?|boards?|displays?|elements?|hinges?|struts?|drawers?|trays?|rails?|cords?|bulbs?|gauges?|needles?|dials?|nozzles?|collars?|lens(?:es)?|panels?|valves?)$/;
+const mains = /^(?:generator|shore_power|shore_cord|electric_panel|transfer_switch|inverter_charger)$/;
 const lidded =
   /^(?:refrigerator|oven|microwave|washer_dryer|dishwasher|shower_tub|cabinets|bay_storage|water_heater_out|water_heater_run|generator|outside_shower|fresh_fill|city_water|shore_power|outside_kitchen|furnace_out|refrigerator_vent_out|fuel_fill|medicine|vents_roof)$/;
 

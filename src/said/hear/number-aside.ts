@@ -9,7 +9,8 @@ const labels =
   /^(?:model|part|phone|lot|room|page|step|route|highway|interstate|exit|channel|chapter|number|site|slot|row|stall|version|video|item|line|space|bay number)$/;
 const afterIs = /^(?:model|part|serial|item|lot|stock|phone|setting|number|code)$/;
 const clock = /^(?:am|pm|o'clock|oclock|in the morning)$/;
-const weather = /^(?:ambient|weather|forecast|sunshine|shade temp)$/;
+const weather =
+  /^(?:ambient|weather|forecast|sunshine|shade temp|drizzling|drizzle|drizzly|raining|rainy|sprinkling|snowing|snowy|sleeting|overcast|cloudy|sunny|windy|breezy|foggy|muggy|humid)$/;
 /** Behind a bare number these make a price of it, where somebody asks or pays. */
 const pricing =
   /^(?:go|goes|went|cost|costs|run|runs|running|wants|want|wanted|pay|pays|paid|paying|charge|charges|charged|asking|sells|sell|selling|sold|bucks|quoted|quotes|priced|worth)$/;

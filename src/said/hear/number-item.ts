@@ -27,6 +27,12 @@ const pronounAfter = new Set(
 const isDigitWord = (n: string): boolean =>
   Object.hasOwn(ones, n) || Object.hasOwn(teens, n) || n === 'point';
 
+/** "One and a half", "one seven": the one begins a number. */
+const oneAndMore = (words: readonly Word[], i: number): boolean =>
+  words[i + 1]?.norm === 'and'
+    ? words[i + 1]?.stop === 0 && andFraction(words, i + 1) !== undefined
+    : Object.hasOwn(ones, words[i + 1]?.norm ?? '');
+
 /** True when "one" at `i` stands for a thing, not for a number. */
 export function isPronounOne(words: readonly Word[], i: number): boolean {
   const before = words[i - 1];
@@ -36,14 +42,16 @@ export function isPronounOne(words: readonly Word[], i: number): boolean {
     before &&
     /^(?:front|rear|left|right|driver|passenger)$/.test(before.norm) &&
     words[i]?.stop === 0 &&
-    (Object.hasOwn(tens, next) || Object.hasOwn(teens, next)) &&
-    // "and the rear one twelve eight"
-    !(
-      /^(?:the|that|this)$/.test(words[i - 2]?.norm ?? '') &&
-      isDigitWord(words[i + 2]?.norm ?? '') &&
-      words[i + 1]?.stop === 0 &&
-      !Object.hasOwn(tens, next)
-    )
+    (((Object.hasOwn(tens, next) || Object.hasOwn(teens, next)) &&
+      // "and the rear one twelve eight"
+      !(
+        /^(?:the|that|this)$/.test(words[i - 2]?.norm ?? '') &&
+        isDigitWord(words[i + 2]?.norm ?? '') &&
+        words[i + 1]?.stop === 0 &&
+        !Object.hasOwn(tens, next)
+      )) ||
+      // "steer left one and five eighths", "drive right one seven"
+      (!/^(?:the|that|this|my|your|his)$/.test(words[i - 2]?.norm ?? '') && oneAndMore(words, i)))
   )
     return false;
   if (before && before.stop === 0 && pronounBefore.has(before.norm)) return true;

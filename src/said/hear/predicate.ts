@@ -219,6 +219,20 @@ const mentionInside = (clause: Clause, i: number): boolean =>
 export function leftOut(talk: Talk, clause: Clause, i: number): 'does' | 'fails' | undefined {
   const { words, placeAt } = talk.marks;
   const n = words[i]?.norm ?? '';
+  // "odometer don't work, speedometer neither"
+  if (/^(?:neither|either)$/.test(n) && i === clause.to - 1) {
+    const m = talk.marks.mentionAt.to(i);
+    const no = words
+      .slice(Math.max(0, i - 12), i - 1)
+      .some((w) => /n't$|^(?:not|no|dead|out|never)$/.test(w.norm));
+    return m &&
+      !m.aside &&
+      no &&
+      talk.marks.words[i - 1]?.stop === 0 &&
+      !words.slice(clause.from, m.from).some((w) => /^(?:no|any)$/.test(w.norm))
+      ? 'fails'
+      : undefined;
+  }
   const short = /^(?:doesn't|won't|didn't|don't)$/.test(n) && i === clause.to - 1;
   const long = /^(?:does|do|did|will)$/.test(n) && words[i + 1]?.norm === 'not' && i + 2 === clause.to;
   const good = /^(?:does|do|did)$/.test(n) && (i === clause.to - 1 || words[i]?.stop !== 0);

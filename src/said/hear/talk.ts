@@ -158,7 +158,12 @@ export class Talk {
         around &&
         this.marks.words
           .slice(to, around.from)
-          .some((w) => /^(?:around|from|at|under|underneath|beneath|below)$/.test(w.norm))
+          .some(
+            (w) =>
+              /^(?:around|from|at|round|through|under|underneath|beneath|below)$/.test(w.norm) ||
+              (/^(?:over|above|by)$/.test(w.norm) &&
+                /^(?:leaks?|in|water|drips?)$/.test(this.marks.words[to - 1]?.norm ?? '')),
+          )
       )
         add(around.parts);
     }

@@ -14,6 +14,7 @@ import { hearExcept } from './hear-except.ts';
 import { hearFill, hearFillBefore } from './hear-fill.ts';
 import { hearGood } from './hear-good.ts';
 import { hearIdentity } from './hear-identity.ts';
+import { hearLacking } from './hear-lacking.ts';
 import { hearLikewise } from './hear-likewise.ts';
 import { hearNoneOf } from './hear-none-of.ts';
 import { hearNumbers } from './hear-numbers.ts';
@@ -27,6 +28,7 @@ import { hearSmell } from './hear-smell.ts';
 import { hearStates } from './hear-states.ts';
 import { hearUnknown } from './hear-unknown.ts';
 import { hearWarnings } from './hear-warnings.ts';
+import { hearWheel } from './hear-wheel.ts';
 import { hearWorks } from './hear-works.ts';
 import { joinTypes } from './join-types.ts';
 import type { MarkedAt } from './marked-at.ts';
@@ -148,6 +150,7 @@ function dropPresence(drafts: Draft[]): void {
 function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft | undefined): Draft[] {
   const tested = [
     ...hearAirBrakes(talk, clause, taken),
+    ...hearWheel(talk, clause, taken),
     ...hearRoad(talk, clause, taken),
     ...hearDrive(talk, clause, taken),
     ...hearAnswer(talk, clause, taken),
@@ -170,6 +173,7 @@ function hearClause(talk: Talk, clause: Clause, taken: Uint8Array, last: Draft |
     ? []
     : [
         ...hearSmell(talk, clause, taken),
+        ...hearLacking(talk, clause, taken),
         ...hearWarnings(talk, clause, taken),
         ...hearFill(talk, clause, taken),
         ...hearEffort(talk, clause, taken),

@@ -95,6 +95,15 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
     (subject(talk, clause, i) || /^no/.test(said))
   )
     return { from: i, to: k + 1, why: 'not tried', verb: 'climb', general: false };
+  // "the roof I did not go up", "I couldn't get under it"
+  if (
+    !verb &&
+    /^(?:get|go|gone|gotten|got)$/.test(norm(k - 1)) &&
+    /^(?:up|under|underneath|inside|behind)$/.test(norm(k)) &&
+    subject(talk, clause, i) &&
+    (k + 1 === clause.to || /^(?:there|the|it|that|under|on|my|because|so)$/.test(norm(k + 1)))
+  )
+    return { from: i, to: k + 1, why: 'not tried', verb: 'climb', general: false };
   // "didn't get to it", "haven't had the time": no verb, but the reason says it all
   if (!verb)
     return chance && /^(?:to|time|chance|around)$/.test(norm(k - 1))
@@ -106,7 +115,7 @@ function deniedVerbAt(talk: Talk, clause: Clause, i: number): UnknownHit | undef
   if (
     /^(?:get|go|climb|crawl)$/.test(verb.base) &&
     /^(?:up|on|onto|under|underneath|inside|into|behind|over|beneath|all|back)$/.test(norm(end)) &&
-    /^(?:on|onto|the|there|under|it|that|in|this|my|them|behind|to)$/.test(norm(end + 1)) &&
+    /^(?:on|onto|the|there|under|it|that|in|this|my|them|behind|to|)$/.test(norm(end + 1)) &&
     (who || (i === clause.from && verb.base !== 'go'))
   )
     return { from: i, to: end, why: 'not tried', verb: 'climb', general: false };

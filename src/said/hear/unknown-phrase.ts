@@ -24,6 +24,8 @@ export function phraseAt(talk: Talk, clause: Clause, i: number): UnknownHit | un
   const { words } = talk.marks;
   const paper = papersAt(talk, clause, i);
   if (paper) return paper;
+  const put = putOff(talk, clause, i);
+  if (put) return put;
   const hit = unknownPhrases.at(words, i);
   const why = hit?.values[0];
   if (!hit || !why || i + hit.length > clause.to) return undefined;
@@ -45,6 +47,21 @@ export function phraseAt(talk: Talk, clause: Clause, i: number): UnknownHit | un
       text,
     );
   return { from: i, to: i + hit.length, why, verb: text, general };
+}
+
+/** "Road test, later", "drop test, none": a thing named, and by itself that it was put off. */
+function putOff(talk: Talk, clause: Clause, i: number): UnknownHit | undefined {
+  const { words, sentenceOf, clauseOf } = talk.marks;
+  const n = words[i]?.norm ?? '';
+  if (clause.from !== i || clause.to !== i + 1 || i === 0) return undefined;
+  let from = i - 1;
+  while (from > 0 && clauseOf[from - 1] === clauseOf[i - 1]) from--;
+  if (sentenceOf[from] !== clause.sentence || i - from > 5) return undefined;
+  if (n === 'later' || n === 'tomorrow' || n === 'skipped')
+    return { from: i, to: i + 1, why: 'not tried', verb: 'later', general: true };
+  if (n === 'none' && /^(?:test|tests|check|reading|readings)$/.test(words[i - 1]?.norm ?? ''))
+    return { from: i, to: i + 1, why: 'not tried', verb: 'test', general: true };
+  return undefined;
 }
 
 const paper = /^(?:paper|papers|paperwork|records?|receipts?|documentation|invoices?|slips|history)$/;

@@ -17,7 +17,7 @@ const verbs: Readonly<Record<VerbClass, string>> = {
   know: 'know tell say vouch speak swear promise confirm guarantee remember recall identify attest',
   strong:
     'check test try verify inspect measure examine torque weigh probe sample scan look touch mess fool play crawl climb ' +
-    'investigate rinse calibrate exercise diagnose chase monkey bother tinker hook retest recheck operate demo sniff survey',
+    'investigate rinse calibrate exercise diagnose chase monkey bother tinker hook retest recheck operate demo sniff survey connect',
   weak:
     'run light fire start open close turn use pull push drive take put have fill spray plug unplug extend unroll roll deploy flip ' +
     'cycle pump crank drop press hit dump flush lower raise level power remove lay stick shine set jack lift spin do get charge load ' +
@@ -93,10 +93,13 @@ const notKnown =
   "no idea, no clue, not a clue, no telling, no earthly idea, no earthly, who knows, lord knows, god knows, goodness knows, heaven knows, beats me, search me, dunno, don't rightly know, i wouldn't know, wouldn't know, " +
   "your guess is as good as mine, as good as mine, anybody's guess, anyone's guess, a mystery, unknown, unsure, not sure, not certain, not positive, not a hundred percent, hard to say, hard to tell, tough to say, remains to be seen, time will tell, jury 's out, jury 's still out, " +
   "to be determined, tbd, undetermined, unconfirmed, ask somebody else, ask someone else, ask the office, have to ask, a question for, office would have it, office will have it, news to me, escapes me, slips my mind, i forget, i forgot, it 's a blank, is a blank, it 's blank, is blank, " +
+  "can't make it out, cannot make it out, couldn't make it out, could not make it out, can't make out, couldn't make out, can't make them out, can't hardly read, can hardly read, " +
   'no way of knowing, no way to know, nobody knows, nobody seems to know, nobody remembers, never said, did not say, unidentified, no answer for, no answer on, over my head, above my pay grade, out of my depth';
 const notTried =
   'untested, unchecked, unverified, uninspected, untried, unproven, n t, left that alone, left it alone, left them alone, left those alone, left alone, leave it alone, leave that alone, leave alone, leave them alone, leave open, left open, leave that open, leave it open, leave that blank, leave it blank, left blank, ' +
   'ran out of time, ran out of day, ran out of daylight, ran out of light, ran out of hours, run out of time, run out of day, run out of daylight, out of daylight, comes later, come later, do later, do that later, do it later, do that tomorrow, do it tomorrow, another day, for another day, next time, for next time, for tomorrow, for later, ' +
+  "i skipped, we skipped, i skipped it, i skipped that, skipped that one, skipped it, got skipped, was skipped, were skipped, i 'm skipping, we 're skipping, i 'm not doing, we 're not doing, i am not doing, we are not doing, not doing that one, " +
+  'waits for the lift, wait for the lift, waiting for the lift, waits for the hoist, wait for the hoist, waits for the pit, wait for the pit, waits for the shop, wait for the shop, waits for the tech, wait for the tech, wait for daylight, waits for daylight, wait for tomorrow, waits for tomorrow, wait till tomorrow, waits till tomorrow, ' +
   "to be checked, to be tested, to be verified, to be confirmed, to be inspected, still to check, still to do, still to test, still to come, need to check, needs to be checked, needs to be tested, needs to be verified, needs checking, needs testing, have to check, i'd have to check, have to look, have to look that up, have to look it up, i'd have to look, gotta check, got to check, will have to check, will need to check, " +
   'for the shop to check, for the shop to look, for the tech to check, leaving that for the shop, leave that for the shop, leave that to the shop, leave it to the shop, leave that to the tech, leaving it for the shop, leaving for the shop, pending, awaiting, not yet, not done, not run, not driven, not opened, no test, no test done, no road test, no test drive, no test drive yet';
 const notSeen =

@@ -83,6 +83,8 @@ const rows: readonly string[] = [
   'kick lay lean fold tip rock lie ease | driver_seat passenger_seat dinette_sofa | back out flat down all | -',
   'go slide move scoot run travel adjust | driver_seat passenger_seat | forward forwards back up down both every | -',
   'crank wind | windows_side emergency_exit vents_roof patio_awning antenna_sat levelling_jacks | out in open up down shut closed | -',
+  'slide glide roll | wardrobe interior_door cabinets windows_side shower_tub | . like fine good smooth smoothly easy freely open nice nicely ok okay right both | -',
+  'match agree correspond | vin_plate title_doc cert_label keys_set odometer | - | -',
   'buckle click snap | seat_belts | - | -',
   'retract spool reel lock pull | seat_belts | . in back out fine good smooth up freely | -',
   'fold drop lower convert make turn open pull lift | dinette_sofa bed_mattress | out down into flat up away | -',

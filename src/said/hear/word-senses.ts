@@ -56,6 +56,62 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
       },
     ],
   ],
+  [
+    'book books booklet booklets literature pamphlets',
+    [{ near: /^(?:coach|title_doc|keys_set|records_folder|manuals_bag|odometer)$/, part: 'manuals_bag' }],
+  ],
+  [
+    'airbag airbags',
+    [
+      { near: ride, part: 'suspension_air' },
+      {
+        near: /^(?:airbag_srs|seat_belts|ignition_steering|dash_|driver_seat|passenger_seat|horn)/,
+        part: 'airbag_srs',
+      },
+    ],
+    'suspension_air',
+  ],
+  [
+    'blower',
+    [
+      {
+        near: /^(?:dash_ac|dash_gauges|radio_nav|ignition_steering|driver_seat|wipers_washers|windshield)$/,
+        part: 'dash_ac',
+      },
+      { near: /^(?:furnace|ac_r|fireplace|hydronic|ducts)/, part: self },
+    ],
+    'furnace_run',
+  ],
+  [
+    'spring springs',
+    [
+      {
+        near: /^(?:dinette_sofa|bed_mattress|driver_seat|passenger_seat|entry_door|screen_door|patio_awning|tongue_jack)$/,
+        part: self,
+      },
+    ],
+    'suspension_leaf',
+  ],
+  [
+    'washer',
+    [{ near: /^(?:windshield|wipers_washers|headlamps|horn|dash_gauges|mirrors)$/, part: 'wipers_washers' }],
+    'washer_dryer',
+  ],
+  [
+    'lamp lamps',
+    [
+      {
+        near: /^(?:headlamps|marker_lights|tail_lights|dash_gauges|awning_light|airbag_srs|cab_over|tow_plug|hitch_wiring_run|brake_trailer)$/,
+        part: self,
+      },
+    ],
+    'lights_led',
+  ],
+  ['pilot', [{ near: /^(?:furnace|water_heater|oven|cooktop|refrigerator|fireplace|hydronic)/, part: self }]],
+  [
+    'foam stuffing padding',
+    [{ near: /^(?:dinette_sofa|bed_mattress|driver_seat|passenger_seat)$/, part: self }],
+  ],
   ['head', [{ near: /^(?:toilet|bath_sink|bath_fan)$/, part: 'toilet' }]],
   [
     'seal seals gasket gaskets',
@@ -70,6 +126,34 @@ const rows: readonly (readonly [words: string, senses: readonly Sense[], otherwi
   ],
   ['pedal pedals', [{ near: /^toilet$/, part: self }], 'brake_drum_rotor'],
   ['room', [{ near: /^slide/, part: 'slide' }]],
+  [
+    'code codes',
+    [
+      { near: /^(?:tire|spare_tire)$/, part: self },
+      { near: /^(?:engine|engine_ecm|dash_gauges|transmission|generator|def_system)$/, part: 'engine_ecm' },
+    ],
+    'engine_ecm',
+  ],
+  [
+    'motor motors',
+    [
+      { near: /^(?:slide|patio_awning|window_awnings|entry_step|levelling_jacks|tongue_jack)$/, part: self },
+      {
+        near: /^(?:engine|coolant|engine_oil|transmission|front_engine|odometer|belts_hoses|coach)$/,
+        part: 'engine',
+      },
+    ],
+    'engine',
+  ],
+  [
+    'stroke strokes',
+    [
+      {
+        near: /^(?:brake_drum_rotor|brake_chambers|air_gauges|air_tanks|parking_brake)$/,
+        part: 'brake_chambers',
+      },
+    ],
+  ],
   [
     'cloth canvas fabric',
     [

@@ -227,4 +227,6 @@ export function workSaid(talk: Talk, clause: Clause, i: number, denied = false):
   }
   return undefined;
 }
-const trailing = set('good fine okay ok well right smooth smoothly strong easy quiet straight even');
+const trailing = set(
+  'like they should it supposed to as designed good fine okay ok well right smooth smoothly strong easy quiet straight even',
+);
