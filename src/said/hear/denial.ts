@@ -45,6 +45,8 @@ export function deniedIn(marks: Marks, by: Denials): Uint8Array {
     }
     const before = by.before.at(words, i);
     if (before && !(words[i]?.norm === 'no' && words[i]?.stop === 1)) {
+      // "don't smell any gas": the verb inside the denial is denied too
+      if (by.talk) denied.fill(1, i + 1, i + before.length);
       for (let k = i + before.length, left = by.reach; k < n && left > 0; k++, left--) {
         if (sentenceOf[k] !== sentenceOf[i] || by.ends.at(words, k)) break;
         if (by.talk && cures.test(words[k]?.norm ?? '')) break;

@@ -1,6 +1,6 @@
 // Why: a failure goes to the part that can fail so: the nearest named one that suits, the one talked about, or the one its word implies.
 import type { Clause } from './clause.ts';
-import type { DefectWord } from './defect-words.ts';
+import type { DefectWord } from './defect-table.ts';
 import { meantByWords } from './meant-by-words.ts';
 import { canHurt } from './plausible.ts';
 import { suits } from './suits.ts';

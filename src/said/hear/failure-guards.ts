@@ -1,6 +1,6 @@
 // Why: a word of failure is none where somebody does it ("I cracked the door"), in a comparison, in a condition or before another noun.
 import type { Clause } from './clause.ts';
-import type { DefectWord } from './defect-words.ts';
+import type { DefectWord } from './defect-table.ts';
 import { defectPhrases, goodPhrases, partPhrases } from './lexicon.ts';
 import type { Talk } from './talk.ts';
 

@@ -1,7 +1,7 @@
 // Why: what is wrong with a part, or said not to be: the failure words of the trade, with their denials.
 
 import type { Clause, Draft } from './clause.ts';
-import type { DefectWord } from './defect-words.ts';
+import type { DefectWord } from './defect-table.ts';
 import { failedPart } from './failed-part.ts';
 import { isNoFailure } from './failure-guards.ts';
 import { defectPhrases } from './lexicon.ts';

@@ -3,7 +3,7 @@ import { generalAspects } from '../../catalogue/general-aspect.ts';
 import { parts, stations } from '../../catalogue/index.ts';
 import { commonWords } from './common-words.ts';
 import { composedNames } from './composed-names.ts';
-import { defectTable } from './defect-words.ts';
+import { defectTable } from './defect-table.ts';
 import { goodTable, praiseWords } from './good-words.ts';
 import { fractions, ones, ordinals, scales, teens, tens } from './number-words.ts';
 import { PhraseIndex, phraseList, phrasesOf } from './phrase-index.ts';

@@ -33,8 +33,6 @@ const small = new Set(
 
 /** True for a word that only measures. */
 export const isMeasuring = (norm: string): boolean => small.has(norm) || verbs.has(norm);
-/** True for a verb of measuring. */
-export const isMeasuringVerb = (norm: string): boolean => verbs.has(norm);
 
 /** The first word of the run of measuring words that ends right before `at`; it never crosses a full stop. */
 export function measuredFrom(marks: Marks, at: number, from: number): number {

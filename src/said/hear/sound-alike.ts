@@ -1,6 +1,6 @@
 // Why: a recogniser splits and mishears words of the trade ("head light", "lab sealant", "mill dew"); they are put right before anything is looked for.
 import { parts } from '../../catalogue/index.ts';
-import { defectTable } from './defect-words.ts';
+import { defectTable } from './defect-table.ts';
 import { isKnownWord, partPhrases } from './lexicon.ts';
 import { normsOf, type Word } from './word.ts';
 

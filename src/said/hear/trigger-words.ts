@@ -42,13 +42,6 @@ export const guesses = phraseList(
       "i would say, i'd say, suspect, likely, reportedly, somewhere around, more or less, pretty sure, my guess, sounds like, estimated, should be, i would guess, best guess, i'd call it, i would call it, i'd put it, i'd guess, call it, i reckon, reckon, i figure, i wanna say, i'd bet, i would bet, i do believe, i do not believe, i don't believe, i don't think, i've a notion, i have a notion, if you ask me, best i can tell, as best i can tell, far as i can tell, far as i know, that i know of, far as i was told, i suppose, odds are, chances are, i have a hunch, my hunch, more like, i gather, in my opinion, i'm pretty sure, i'm thinking, i'd think",
   ),
 );
-/** Words of a guess at a reason: what follows is no finding. */
-export const causeGuesses = phraseList(
-  list(
-    "could be, might be, may be, probably, maybe, possibly, i'm guessing, i suspect, could just be, might just be, i guess, my guess is, i would guess, might have been, could have been, suspect, i don't know if it's, don't know if it's, i don't know whether it's, not sure if it's, i'm not sure if it's, either it's",
-  ),
-);
-
 /** Somebody else said it. */
 export const hearsay = phrasesOf<string>({
   'he says': 'the seller',
