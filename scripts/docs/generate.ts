@@ -5,6 +5,7 @@ import { cautions } from '../../src/judged/caution.ts';
 import { rules } from '../../src/judged/rules/index.ts';
 import { limits, sources } from '../../src/standards/index.ts';
 import { figuresPage } from './figures-page.ts';
+import { hearingPages } from './hearing-page.ts';
 import { limitsPage, sourcesPage } from './limits-page.ts';
 import { partsPage } from './parts-page.ts';
 import { rulesPage } from './rules-page.ts';
@@ -17,5 +18,6 @@ export function generateDocs(): Record<string, string> {
     'sources.md': sourcesPage(sources, limits, rules, figureCards),
     'parts.md': partsPage(parts, stations),
     'figures.md': figuresPage(figureCards),
+    ...hearingPages(),
   };
 }

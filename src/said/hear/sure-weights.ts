@@ -2,9 +2,9 @@
 
 /** One weight for each feature of sure-features.ts, in its order. */
 export const sureWeights: readonly number[] = [
-  1.864, 0.972, 0.859, 0.855, -0.39, 0.491, -0.36, -0.457, 0.377, -0.893, -0.482, -0.18, 0.63, -0.175, -0.466,
-  -0.49, -1.029, 0.403, -0.848, 0.325, 0.464, 0.229, -0.438, -0.332, -0.992, -0.427, -0.414,
+  1.532, 1.291, 0.931, 0.671, -0.643, 0.476, -0.189, -0.497, -0.016, -0.107, -0.627, -0.169, 0.754, -0.074,
+  -0.417, -0.226, -0.921, 0.293, -0.904, 0.005, 0.059, 0.019, -0.165, -0.033, -0.548, -0.399, -0.125,
 ];
 
 /** Offset and slope that set the score straight on walks that are only scored. */
-export const sureStraight: readonly number[] = [-1.338, 1.035];
+export const sureStraight: readonly number[] = [-1.295, 1.024];
