@@ -101,7 +101,6 @@ export const curbSideParts: readonly Part[] = [
       'outer skin',
       'outside wall',
       'outside walls',
-      'filon',
       'wall skin',
       'exterior wall',
       'exterior walls',

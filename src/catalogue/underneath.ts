@@ -163,8 +163,6 @@ export const underneathParts: readonly Part[] = [
       'air spring bellows',
       'helper bags',
       'air helper bags',
-      'airlift bags',
-      'air lift bags',
       'air ride bags',
       'airride',
       'air spring bag',

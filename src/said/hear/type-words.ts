@@ -27,7 +27,7 @@ const rows: readonly (readonly [part: string, aspect: string, words: string])[] 
   [
     'sidewall_structure',
     'type',
-    'filon, metal, tin, smooth fiberglass, corrugated aluminum, fiberglass, aluminum, laminated, corrugated, stick and tin, vacuum bonded',
+    'metal, tin, smooth fiberglass, corrugated aluminum, fiberglass, aluminum, laminated, corrugated, stick and tin, vacuum bonded',
   ],
   ['windshield', 'type', 'one piece, two piece, single piece, heated, tinted'],
   [

@@ -23,7 +23,7 @@ const self = 'self';
 const indoors =
   /^(?:inside|bedroom|bathroom|bath|closet|wardrobe|cabinet|cabinets|panelling|paneling|wallpaper|hallway|dinette|sofa|shower)$/;
 const outdoors =
-  /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|filon|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
+  /^(?:flat|straight|delam|delaminated|delaminating|delamination|bubble|bubbles|bubbled|bubbling|hollow|wave|waves|wavy|ripple|ripples|rippled|outside|exterior|fiberglass|fibreglass|laminate|laminated|tapped|tap|thump|thumped|knock|knocked|rap|rapped|bowed|blister|blisters)$/;
 const skin =
   /^(?:body_paint|sidewall_structure|compartment_doors|windows_side|entry_door|sealant_side|front_cap|rear_cap|patio_awning|window_awnings|marker_lights)$/;
 const power = /^(?:shore_|electric_panel|transfer_switch|inverter_|outlets_)/;
