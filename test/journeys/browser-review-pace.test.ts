@@ -109,7 +109,7 @@ function truthsOf(
       if (!isMisheard(o, i)) return [o.id, 'right'];
       const typed = typedInstead(o);
       if (typed !== undefined) readings += 1;
-      return [o.id, typed !== undefined && readings % 2 === 0 ? { typed } : 'wrong'];
+      return [o.id, typed !== undefined && readings % 2 === 1 ? { typed } : 'wrong'];
     }),
   );
 }
@@ -176,7 +176,7 @@ describe('25 minutes reviewed by keyboard', () => {
     const { pace, reviewer, page } = await review(unit, truths);
     console.log(told('The demo walk, slowly', all.length, pace));
     await expectRecord(unit, reviewer, page);
-    expect(reviewer.fixed.size).toBeGreaterThan(1);
+    expect(reviewer.fixed.size).toBeGreaterThan(0);
     expect(reviewer.settledByOnly).toBeGreaterThan(2);
     expect(pace.seconds).toBeLessThan(300);
     await page.context().close();

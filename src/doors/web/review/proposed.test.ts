@@ -33,7 +33,7 @@ describe('what is proposed', () => {
     heard('done', 60),
     heard('old', 80),
     heard('new', 81, { replaces: ['old'] }),
-    heard('hardly', 100, { sure: 0.7 }),
+    heard('hardly', 100, { sure: 0.65 }),
     heard('with hardly', 102),
     heard('typed', 107, { source: { from: 'typed' } }),
     heard('stops', 120),

@@ -26,7 +26,7 @@ export type Order = (typeof orders)[number];
  * choice, and says so where it is made.
  */
 const surely = 0.8;
-const fairly = 0.6;
+const fairly = 0.7;
 
 const isSpoken = (e: Entry): e is Observation => e.kind === 'observation' && e.source.from === 'speech';
 const startOf = (o: Observation): number => (o.source.from === 'speech' ? o.source.start : 0);
