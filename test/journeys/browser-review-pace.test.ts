@@ -98,18 +98,16 @@ const proposedIn = (entries: readonly Entry[]) =>
   proposedOf(entries, flow(entries, day(today)), rulingsOf(entries));
 const wordsOf = (o: Observation): string => (o.source.from === 'speech' ? o.source.words : '');
 
-/** Of the readings that are said to be misheard every second is put right; all else that is, is rejected. */
+/** Of the readings that are said to be misheard each is put right; all else that is, is rejected. */
 function truthsOf(
   all: readonly Observation[],
   isMisheard: (o: Observation, i: number) => boolean,
 ): ReadonlyMap<string, Truth> {
-  let readings = 0;
   return new Map(
     all.map((o, i): [string, Truth] => {
       if (!isMisheard(o, i)) return [o.id, 'right'];
       const typed = typedInstead(o);
-      if (typed !== undefined) readings += 1;
-      return [o.id, typed !== undefined && readings % 2 === 1 ? { typed } : 'wrong'];
+      return [o.id, typed !== undefined ? { typed } : 'wrong'];
     }),
   );
 }
@@ -176,7 +174,7 @@ describe('25 minutes reviewed by keyboard', () => {
     const { pace, reviewer, page } = await review(unit, truths);
     console.log(told('The demo walk, slowly', all.length, pace));
     await expectRecord(unit, reviewer, page);
-    expect(reviewer.fixed.size).toBeGreaterThan(0);
+    expect(reviewer.fixed.size).toBeGreaterThan(1);
     expect(reviewer.settledByOnly).toBeGreaterThan(2);
     expect(pace.seconds).toBeLessThan(300);
     await page.context().close();

@@ -75,6 +75,9 @@ describe('hearing on annotated walks', () => {
   }
 });
 
+/** Walks on which one denied failure is still heard as a failure; none may be added. */
+const deniedLost: ReadonlySet<string> = new Set(['w10', 'w13', 'w20', 'w21', 'w24']);
+
 /** Floors of the other walks, a little under what is reached; w18 to w21 are only scored, never read. Raise them. */
 describe('hearing on other walks', () => {
   test.each([
@@ -102,7 +105,9 @@ describe('hearing on other walks', () => {
     const s = scoreOf(walk);
     expect(s.recall).toBeGreaterThanOrEqual(recall);
     expect(s.precision).toBeGreaterThanOrEqual(precision);
-    expect(s.negation_errors, 'denied failures heard as failures').toBeLessThanOrEqual(1);
+    expect(s.negation_errors, 'denied failures heard as failures').toBeLessThanOrEqual(
+      deniedLost.has(walk) ? 1 : 0,
+    );
   });
 });
 

@@ -2,6 +2,7 @@
 import { carriedNumber } from './carry-number.ts';
 import type { Draft } from './clause.ts';
 import { contradicted } from './contradicted.ts';
+import { firstFrom } from './drafts-between.ts';
 import type { Marks } from './marks.ts';
 import type { Scopes } from './scope.ts';
 import { settledIn, swapsIn } from './swap-back.ts';
@@ -94,16 +95,4 @@ export function correctDrafts(marks: Marks, scopes: Scopes, heard: readonly Draf
     if (indexOf(right) >= 0 && those.length > 0) replaces.set(indexOf(right), those);
   }
   return { drafts, replaces, retracted: new Set([...gone].map(indexOf).filter((i) => i >= 0)) };
-}
-
-/** Index of the first draft that turns on word `at` or a later one. */
-function firstFrom(drafts: readonly Draft[], at: number): number {
-  let low = 0;
-  let high = drafts.length;
-  while (low < high) {
-    const mid = (low + high) >> 1;
-    if ((drafts[mid] as Draft).at < at) low = mid + 1;
-    else high = mid;
-  }
-  return low;
 }
